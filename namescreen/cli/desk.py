@@ -15,6 +15,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
+from namescreen.generation.appraisal import appraise
 from namescreen.generation.paging import good_names, least_score
 from namescreen.generation.senses import doubt, meaning_found, meaning_of_several
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
@@ -38,6 +39,7 @@ from .steer_words import (
     done_words,
     in_other_words,
     last_words,
+    own_words,
     sense_lines,
     taste_lines,
     undo_words,
@@ -54,7 +56,7 @@ PAGE = 12
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
-_DIGITS = 5  # no page has numbers so long
+_DIGITS, _LONGEST = 5, 40  # no page has numbers so long; letters of a name of the maker's own that is judged
 LISTED = 120
 """Names of the plain list that are known here: three times what it shows unless told otherwise."""
 MOST_REFUSED = 100
@@ -279,6 +281,9 @@ class Desk:
         one = self._named(rest)
         if one is None:
             what = f"{rest!r} is no name shown so far. " if rest else ""
+            if any(map(str.isalpha, fold(rest).split())) and len(rest) <= _LONGEST and self.session.brief(self.brief).concepts:
+                self.say(what + own_words(appraise(rest, self.session.brief(self.brief))))
+                return
             self._refuse(f"{what}Say which, by number or name: why 3 (1 to {len(self.page)}).")
             return
         if isinstance(one, Step):  # of an earlier session: only how it was made is known

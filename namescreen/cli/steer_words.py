@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation import Session, Step
+from namescreen.generation import Candidate, Session, Step
 from namescreen.generation.brief_terms import goods_words, likely_guides, words_of
 from namescreen.generation.senses import chosen_senses, is_coarse, key_of, likeliest_sense, other_meanings
 from namescreen.lexicon import Sense, association, lexicon
@@ -15,7 +15,8 @@ from namescreen.text import fold
 
 __all__ = [
     *("COMMANDS", "FEW_LEFT", "HELP", "HINT", "SHORT"),
-    *("concept_step", "done_words", "in_other_words", "last_words", "sense_lines", "taste_lines", "undo_words"),
+    *("concept_step", "done_words", "in_other_words", "last_words", "own_words", "sense_lines", "taste_lines"),
+    "undo_words",
 ]
 
 _MOST_SENSES = 8
@@ -38,7 +39,7 @@ HELP = (
     ("senses WORD", "the chief meanings of a word; senses WORD all: every one"),
     ("next, back", "another page (or just Enter), the page before. Until a line says what you like, pages are those of "
                    "`--limit`, without weak names; then they follow `taste`"),
-    ("why 5", "how name 5 was made, and from what"),
+    ("why 5", "how name 5 was made, and from what; why NAME: what a name of your own would score"),
     ("list", "what is on the shortlist"),
     ("taste", "what steers the next pages"),
     ("undo", "take back the last keep, unkeep, drop, more, less, add or without, and stand on the page where it was "
@@ -99,6 +100,11 @@ def taste_lines(session: Session) -> list[str]:
     lines += [f"  without: {', '.join(session.without)}"] if session.without else []
     lines += [f"  {word} without the meaning {' '.join(meanings)}" for word, meanings in session.left.items()]
     return lines or ["  Nothing yet: keep, drop, more and less do."]
+
+
+def own_words(name: Candidate) -> str:
+    """What is said of a name of the maker's own."""
+    return f"As one of your own it would score {name.score:.2f}: {name.construction}, {name.how}"
 
 
 def sense_lines(text: str, brief: Brief) -> list[str]:

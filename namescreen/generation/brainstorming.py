@@ -31,7 +31,7 @@ from .purpose import FORM
 from .ranking import AS_IT_IS, LOCAL, WHOLE, Judge, weights_of
 from .senses import unfit_in
 from .taste import Liking, Taste
-from .variety import Judged, choose, judged, shares
+from .variety import Judged, choose, composition, judged
 from .wanted import usable_words, words_of_concept
 from .wares import PLEASED_MUCH
 
@@ -202,7 +202,7 @@ class Candidates(Iterator[Candidate]):
         self._avoid = tuple(filter(None, ("".join(tokenize(word)) for word in brief.avoid)))
         self._dropped = {"".join(tokenize(text)) for text in (*taste.seen, *brief.shortlist)}
         self._local = local_language(brief)
-        self._shares = shares(local=bool(self._local), further=bool(taste.worn))
+        self._composition = composition(local=bool(self._local), further=bool(taste.worn))
         self._seen = _BloomFilter()
         self._given = 0  # pages
         self._pages = self._turn()
@@ -237,7 +237,7 @@ class Candidates(Iterator[Candidate]):
             self._flags.expect(map(self._asked, in_hand[:_LOOKED_AT]))
             # early pages are the best of all candidates; later ones come from fewer, so that they come sooner
             for _ in range(1 + self._given // _EAGER):
-                page, in_hand = choose(in_hand, self._checked, self._shares)
+                page, in_hand = choose(in_hand, self._checked, self._composition)
                 self._given += 1
                 yield from page
                 if not page:
@@ -283,8 +283,10 @@ class Candidates(Iterator[Candidate]):
             proposal.text, proposal.construction, proposal.how, proposal.sources, max(0.0, min(1.0, score - stir)),
             parts, (), proposal.stem, origins,
         )  # fmt: skip
-        rank = self._liking.rank(proposal, score, kinship) - stir
-        return judged(candidate, proposal, rank, self.about(candidate), self._liking.wear(candidate))
+        about = self.about(candidate)
+        pull, drawn = self._liking.pull(proposal, score, kinship, about)
+        rank = self._liking.rank(proposal, score) + pull - stir
+        return judged(candidate, proposal, rank, about, self._liking.wear(candidate), max(0.0, pull), drawn)
 
     def about(self, candidate: Candidate) -> frozenset[str]:
         """The terms of the brief that a candidate is plainly about, by any of its sources."""

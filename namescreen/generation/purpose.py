@@ -13,7 +13,7 @@ from ..lexicon import kinds, lexicon
 from .vocabulary import pos_of
 from .vocabulary import word as facts
 
-__all__ = ["FORM", "MODIFIES", "NAMED", "SERVED", "purpose_weights"]
+__all__ = ["FORM", "MODIFIES", "NAMED", "SERVED", "names_again", "purpose_weights"]
 
 NAMED, MODIFIES = 0.95, 0.7
 """The weight of a noun that names the goods, beside 1 for a concept, and of one before it in a compound."""
@@ -33,6 +33,8 @@ _DOES = frozenset(("that", "which", "to"))
 _WHERE = frozenset("against through around behind beside near above".split())
 _SPOTS = frozenset("hole gap edge corner side end top line spot surface wall inside outside middle".split())
 """Words for where something is done, which tell no kind of goods either (ours)."""
+_ARTICLES = frozenset(("a", "an", "the"))
+_OPENING = 3  # words from the beginning of a sentence in which goods are looked for
 _NO_THINGS = frozenset(("noun.person", "noun.group", "noun.state", "noun.time", "noun.cognition"))
 
 
@@ -75,3 +77,15 @@ def _is_thing(word: str) -> bool:
         return False
     noun = ("n" in known or not known) and not word.endswith(("ing", "ed")) and pos_of(bases[0]) in ("n", "v")
     return noun and "people" not in kinds(word) and facts(bases[0]).domain not in _NO_THINGS
+
+
+def names_again(words: Sequence[str], said: Mapping[str, float]) -> bool:
+    """Whether a sentence about goods begins with what they are, as "a clip that ..." or by a word that these were
+    `said` to be, not with a verb, a pronoun or what there is beside them (city walkers throw away an umbrella)."""
+    first = next((word for word in words if word not in _ARTICLES), "")
+    if not first or "function word" in kinds(first) or pos_of(first) == "v":
+        return False
+    if words[0] in ("a", "an"):
+        return True
+    named = {form for word, weight in said.items() if weight >= NAMED for form in (word, *lexicon().bases(word))}
+    return any(form in named for word in words[:_OPENING] for form in (word, *lexicon().bases(word)))

@@ -16,6 +16,7 @@ from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import fold, split_closed_compound
 from . import word_parts
+from .appeal import appeal
 from .brief_terms import BriefTerms, goods_words
 from .candidate import Proposal, form_of
 from .constructions.changed import kept
@@ -38,6 +39,7 @@ PARTS = {
     "ware": "how surely it is about what the goods themselves are, or are for: 0 = about concepts alone, 1 = surely",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief, the goods' too: 0 = none, 1 = all, or one word of a saying",
+    "single": "whether just one of its two words is the brief's own: two of them describe, none may be far",
     "standing": "how well a word stands by itself as a name, by our own judgement; 0.5 if not judged, or made of parts",
     "chosen": "how its sources pleased a blind reader for a subject of the brief: 1 = much, 0 = little, or not rated",
     "listed": "how far it pleased more than middlingly for the words of the brief together: 1 = as can be for two",
@@ -48,6 +50,7 @@ PARTS = {
     "agrees": "whether it keeps the mood: 0 = it speaks against a concept, as a bugle call against quiet",
     "delight": "how its sources pleased that reader for all that they suit: 1 = a delight, 0 = flat; 0.5 if not rated",
     "pleasing": "how it pleased that reader for all that it suits, as far as it belongs to the brief: true x delight",
+    "appeal": "how words of their kind pleased as names: by their vectors, how common and how long they are",
     "unworn": "how far its sources are words that firms of every trade do not carry already: 0 = all do, 1 = none does",
     "known": "how nearly as well known its words are as good names are: 1 = known, not worn, 0 = as common as any word",
     "untraded": "whether its first meaning is no article of trade: 0 = a food, or made of parts; 0.5 = an artefact",
@@ -62,6 +65,7 @@ PARTS = {
     "punned": "whether a word that belongs is put in place of what sounds alike in an original that does: the product",
     "heard": "how nearly the familiar word or saying that was changed is heard; a middling 0.6 where none was",
     "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
+    "dear": "how words and sayings like the one that was changed pleased as names; 0.5 where none was",
     "kept": "how much of the word or saying that was changed is left as it was; 0.5 where none was",
     "unmixed": "whether nothing is left of that saying that shows a thing of another trade; 0.5 where none was",
     "plain": "how strongly its sources are associated with a word of the brief without their meaning being told",
@@ -71,7 +75,9 @@ PARTS = {
     "rhythm": "strong and weak syllables taking turns, a strong one first",
     "echo": "sounds that come twice where it is noticed: at the beginning of words, under stress, at the end",
     "join": "how cleanly its parts meet, and how readily its sources are seen in it",
+    "ending": "whether its second word is one syllable, as those are that carry a compound well",
     "open": "whether its parts stand side by side as words: 1 = they do, 0 = they are written as one",
+    "closed": "the other way round: 1 = its parts are written as one",
     "read": "how the word fared with readers of whole briefs, beside what all other parts foretell: 0.5 = as foretold",
     "kind": "how names made in this way fared with readers, where all other parts are left aside",
 }
@@ -201,6 +207,7 @@ class Judge:
             "ware": float((ties * self._wares).max(initial=0.0)),
             "apart": word_parts.apart(associations[0], associations[1]) if many else 0.5,
             "direct": self._direct(proposal, words),
+            "single": float(many and sum(one in self._terms for one in words) == 1),
             "standing": known.standing if known and proposal.construction in WHOLE else 0.5,
             "chosen": word_parts.mean(idea.chosen if idea else 0.0 for idea in ideas),
             "listed": word_parts.mean(idea.listed if idea else 0.0 for idea in ideas),
@@ -211,6 +218,7 @@ class Judge:
             "agrees": 1 - max(idea.against if idea else 0.0 for idea in ideas),
             "delight": (delight := word_parts.mean(idea.delight if idea else _UNRATED for idea in ideas)),
             "pleasing": true * delight,
+            "appeal": word_parts.mean(map(appeal, words)),
             "unworn": 1 - word_parts.mean(float(idea is not None and idea.worn) for idea in ideas),
             "known": word_parts.known(words[0]),
             "untraded": word_parts.untraded(words[0]) if proposal.construction in AS_IT_IS else 0.0,
@@ -225,6 +233,7 @@ class Judge:
             "punned": proposal.heard * proposal.behind * self._brief_terms.strongest(together),
             "heard": proposal.heard if proposal.original else _NO_ORIGINAL,
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
+            "dear": appeal(proposal.original) if changed and proposal.original else 0.5,
             "kept": kept(proposal.text, proposal.original) if changed else 0.5,
             "unmixed": proposal.unmixed if changed else 0.5,
             "plain": word_parts.mean(map(self._plainly, words)) if many else 0.5,
@@ -234,7 +243,9 @@ class Judge:
             "rhythm": rhythm(proposal),
             "echo": echo(proposal),
             "join": proposal.join * proposal.clear,
+            "ending": float(many and word(words[-1].split()[-1]).beats == 1),
             "open": float(len(proposal.words) > 1),
+            "closed": float(len(proposal.words) == 1),
             "read": _read().get(words[0], 0.5) if proposal.construction in WHOLE else 0.5,
             "kind": levels().get(form_of(proposal), 0.5),
         }

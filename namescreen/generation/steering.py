@@ -11,6 +11,7 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
+from itertools import takewhile
 from pathlib import Path
 
 from ..brief import Brief, Concept
@@ -193,7 +194,11 @@ class Session:
             return Taste()
         seen = self.shown | set(self.dropped)
         worn = Counter(word for page in self.pages for step in page for word in {*step.sources})
-        return Taste(self.words, self.constructions, self.models, self.unlike, self.without, seen, worn, self.left)
+        since = takewhile(lambda step: step.kind != "shown", reversed(self.steps))
+        added = tuple(step.text for step in since if step.kind == "add")
+        return Taste(
+            self.words, self.constructions, self.models, self.unlike, self.without, seen, worn, self.left, added
+        )
 
     def brief(self, brief: Brief) -> Brief:
         """`brief` with the concepts that were added, and without those that were put aside."""

@@ -17,6 +17,7 @@ from .candidate import Candidate, Proposal
 from .ideas import Idea
 from .likeness import Model
 from .ranking import AS_IT_IS, resemblance
+from .wanted import usable_words
 
 __all__ = ["Liking", "Taste", "preferences"]
 
@@ -27,6 +28,9 @@ _KIN, _SAME_AGAIN = 1.2, 0.4  # what it adds to be plainly related to a model, a
 _WEAK, _SOUND = 0.25, 0.5
 """Scores at which being related to a model adds nothing to a name, and all: who likes a name wants no weak ones."""
 _DRAWN = 4.0  # by how much the weight of a word that is plainly related to a model is raised
+_JUST_ADDED, _NEW, _BESIDE = 0.5, 0.6, 0.5
+"""What it adds to be plainly about a word that was just added, or given another meaning, what such a name counts among
+those asked for, and what is left beside it of being related to a model: the last wish counts most."""
 _UNLIKE = 0.6  # what it costs to be just like a name of which the maker wants less
 _WORN, _MOST_WORN = 0.07, 4
 """What each name shown with a word costs a made name that has it again, and how many count at most; all these set by
@@ -41,7 +45,8 @@ _UNIT = math.log(1.25)  # a word's factor after one name with it was kept
 class Taste:
     """What a maker likes, as learned from what was kept and dropped: factors around 1 on words and
     constructions, names to resemble, names to be unlike, words not to use, and names not to show again; `worn` counts
-    the names already shown with each word, `left` holds words with the meanings in which they are not wanted."""
+    the names already shown with each word, `left` holds words with the meanings in which they are not wanted,
+    `added` the words that were added, or given another meaning, since the last page."""
 
     words: Mapping[str, float] = field(default_factory=dict)
     constructions: Mapping[str, float] = field(default_factory=dict)
@@ -51,6 +56,7 @@ class Taste:
     seen: Collection[str] = ()
     worn: Mapping[str, int] = field(default_factory=dict)
     left: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    added: tuple[str, ...] = ()
 
 
 def preferences(
@@ -76,6 +82,7 @@ class Liking:
         self._taste = taste
         self._models = tuple(Model(text, company) for text in taste.models)
         self._unlike = tuple(tokenize(model) for model in taste.unlike)
+        self._added = frozenset(word for text in taste.added for word in usable_words(text))
         self._ideas: Mapping[str, Idea] = {}
         self._terms: Mapping[str, float] = {}
 
@@ -94,8 +101,9 @@ class Liking:
         """How plainly a name is related to the closest of the models, 0 to 1; None if there are none."""
         return max((model.kinship(proposal) for model in self._models), default=None)
 
-    def rank(self, proposal: Proposal, score: float, kinship: float | None) -> float:
-        """The value by which a name of this score and `kinship` takes its place: higher is earlier, without bounds."""
+    def rank(self, proposal: Proposal, score: float) -> float:
+        """The value by which a name of this score takes its place, but for its `pull`: higher is earlier, without
+        bounds."""
         rank = score
         if self._models:
             # A factor: what is far from the brief stays far, however much it is built like the model.
@@ -104,14 +112,20 @@ class Liking:
         unlike = max((resemblance(proposal, model) for model in self._unlike), default=0.0)
         rank -= _UNLIKE * max(0.0, unlike - 0.5)
         made = self._taste.constructions.get(proposal.construction, 1.0) ** _MADE
-        return float(rank * self._fondness(proposal.sources) * made + self._related(proposal, score, kinship))
+        return float(rank * self._fondness(proposal.sources) * made)
 
-    def _related(self, proposal: Proposal, score: float, kinship: float | None) -> float:
-        """What being related to a model adds to a rank, the less the weaker the name is, and having its very word takes
-        away."""
+    def pull(
+        self, proposal: Proposal, score: float, kinship: float | None, about: Collection[str]
+    ) -> tuple[float, float]:
+        """What is added to the rank of a name for what the maker asked for just now, the less the weaker the name is:
+        to be related to a model, or about a word that was just added; less than nothing for the model's very word. And
+        how plainly it is such a name, in [0, 1]."""
         if any(model.holds(proposal) for model in self._models):
-            return -_SAME_AGAIN
-        return _KIN * (kinship or 0.0) * max(0.0, min(1.0, (score - _WEAK) / (_SOUND - _WEAK)))
+            return -_SAME_AGAIN, 0.0
+        sound = max(0.0, min(1.0, (score - _WEAK) / (_SOUND - _WEAK)))
+        new = float(not self._added.isdisjoint(about))
+        related = (kinship or 0.0) * (_BESIDE if self._added else 1.0)
+        return sound * max(_KIN * related, _JUST_ADDED * new), max(related, _NEW * new)
 
     def wear(self, candidate: Candidate) -> float:
         """What a made name costs for its words on the pages before: the same idea again tires."""

@@ -212,6 +212,8 @@ def test_names_are_parted_by_commas_and_those_of_the_plain_list_are_known(sit: S
     assert listed in one.desk.session.kept
     assert "'Zorb Blax' is no name" in one.say(f"keep Zorb Blax, {second}")
     assert "'Zorblax' is no name" in one.say("why Zorblax")
+    assert "would score 0." in one.say("why Fern & Kiln")
+    assert "pair, fern + kiln" in one.say("why Fern & Kiln")
     told = one.say("taste")
     assert "less of" not in told
     before = one.names

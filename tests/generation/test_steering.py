@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+from dataclasses import replace
+from itertools import islice
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,7 @@ from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
-from namescreen.generation import Candidate, Session, Step, brainstorm, steering
+from namescreen.generation import Candidate, Session, Step, Taste, brainstorm, candidates, steering
 from namescreen.generation.steering import KINDS, journal, read_journal, shortlist_text
 from namescreen.marks import read_names
 
@@ -176,3 +178,19 @@ def test_one_meaning_can_be_left_and_the_others_kept() -> None:
     assert concept_step("without", "lathe=shaper") == Step("without", "lathe")  # its only meaning
     assert concept_step("without", "spring").senses == ()
     assert concept_step("add", "spring=season").senses == ("season",)
+
+
+def test_a_word_that_was_just_added_pulls_until_the_next_page() -> None:
+    shown = Step("shown", "Fernsill", ("fern", "sill"))
+    session = Session().after(shown, Step("add", "moss", ("plant",)))
+    assert session.taste.added == ("moss",)
+    assert session.after(Step("shown", "Mosswell", ("moss", "well"))).taste.added == ()
+
+
+def test_the_page_after_a_new_meaning_is_about_it(studio: Brief) -> None:
+    def about_sea(added: tuple[str, ...]) -> int:
+        brief = replace(studio, concepts=(*studio.concepts, Concept("sea")))
+        stream = candidates(brief, taste=Taste(seen=("Dewpond",), worn={"dewpond": 1}, added=added))
+        return sum("sea" in stream.about(one) for one in islice(stream, 12))
+
+    assert about_sea(("sea",)) >= max(4, about_sea(()) + 2)

@@ -76,7 +76,7 @@ def test_more_like_a_name_brings_its_relations_first_and_not_its_word(studio: Br
     assert sum(one.parts["resemblance"] > 0 for one in page[:5]) >= 4
     assert not any("heron" in one.text.casefold() for one in page)
     plain = brainstorm(studio, limit=PAGE)
-    assert len({one.text for one in page[:6]} & {one.text for one in plain}) <= 2
+    assert len({one.text for one in page[:6]} & {one.text for one in plain}) <= 3  # of a page half is asked for
 
 
 def test_fewer_like_a_name_leaves_the_scores_of_the_page(studio: Brief) -> None:

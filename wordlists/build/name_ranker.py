@@ -22,9 +22,8 @@ from __future__ import annotations
 import argparse
 import csv
 import json
-import re
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 
 import numpy as np
@@ -33,18 +32,13 @@ from numpy.typing import NDArray
 from sources import write_table
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.brief_terms import BriefTerms, informativeness
-from namescreen.generation.candidate import Proposal, form_of
+from namescreen.generation.appraisal import GIVEN, given_form, parse, proposal_of
+from namescreen.generation.brief_terms import BriefTerms
+from namescreen.generation.candidate import form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
-from namescreen.generation.constructions.changed import behind, heard, unmixed
-from namescreen.generation.constructions.pair import places, seam
 from namescreen.generation.ideas import Idea, ideas_of
 from namescreen.generation.ranking import PARTS, WHOLE, Judge
-from namescreen.generation.vocabulary import word
-from namescreen.generation.word_sounds import sounds_of
-from namescreen.lexicon import zipf
-from namescreen.tables import open_table, table_bytes
-from namescreen.text import fold, split_closed_compound
+from namescreen.tables import table_bytes
 
 FOLDER, BRIEFS = CURATED.parent, CURATED / "read_briefs.json"
 KINDS = {
@@ -58,33 +52,41 @@ OTHERS = "others"
 EXPECTED = {
     "as it is": {"sense": 0.12, "true": 0.05, "listed": 0.12, "matched": 0.05, "whole": 0.1, "suited": 0.05,
                  "special": 0.06, "delight": 0.12, "pleasing": 0.15},
-    "foreign": {"sense": 0.1, "ware": 0.08, "listed": 0.1, "matched": 0.06, "delight": 0.2},
+    "foreign": {"sense": 0.1, "ware": 0.08, "listed": 0.1, "matched": 0.06, "delight": 0.2, "appeal": 0.05},
     "saying": {"sense": 0.08, "true": 0.12, "direct": 0.05, "matched": 0.08, "whole": 0.05, "delight": 0.15,
                "pleasing": 0.2},
-    "pair": {"plain": 0.12, "charm": 0.12, "join": 0.2, "sense": 0.08, "true": 0.05, "delight": 0.1},
+    "pair": {"plain": 0.05, "charm": 0.1, "join": 0.12, "sense": 0.05, "single": 0.03, "many": 0.1, "whole": 0.05,
+             "delight": 0.1, "appeal": 0.05, "ending": 0.03, "length": 0.1, "rhythm": 0.05, "closed": 0.06},
     "pair joined": {"plain": 0.08, "charm": 0.05, "echo": 0.12, "sense": 0.08, "true": 0.05, "delight": 0.2,
                     "many": 0.05, "familiar": 0.08, "pleasant": 0.05, "sayable": 0.05},
     "changed": {"direct": 0.15, "fresh": 0.16, "kept": 0.17, "unmixed": 0.1, "saying": 0.07, "punned": 0.1,
-                "pleasant": 0.05},
-    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "fresh": 0.08, "known": 0.03},
+                "pleasant": 0.05, "heard": 0.05, "behind": 0.03, "dear": 0.08, "appeal": 0.05, "open": 0.03},
+    "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "fresh": 0.08, "known": 0.03, "appeal": 0.05},
 }  # fmt: skip
 """The parts that decide of each family, with the weights that are expected before any name is seen: those of words and
 sayings are near what the names here say by themselves, the others those of earlier fits on names of several sources."""
+ASKED_OF_GIVEN = {"as it is": {"appeal": 0.05, "many": 0.05}}
+"""The same for parts that tell nothing of our own names beside the others, as these are chosen by them."""
 SWEEPS = 4
 PRIOR = 60.0
 """Strength of the prior, as so many names that agree with it."""
-FOOT, SPAN = 0.21, 0.5
+FOOT, SPAN = 0.27, 0.5
 """The weighted mean of the parts for a rating of nothing, and how much it grows to full marks: so that all forms of
 name, of which some differ more by their parts than others, have weights that add up to 1, none below zero."""
 READ = 0.2
 """From one end of the part "read" to the other, as a share of full marks."""
-MOST = 0.95
+MOST, MOST_GIVEN = 0.9, 1.2
+"""The most that the parts may weigh together, as a share of the score, and in shares of full marks those of names made
+elsewhere: what is left is for the part "kind", which must be able to tell how forms differ."""
 FAITH = 8
 """So many readings of a word count as much as what the parts foretell of it."""
 LEAST_READ = 0.005
 UNRELATED, MADE = "random word", "read_made"
 """What is left out; and a file of names of a few forms, among which readers rated them higher than among all forms."""
-PAGE, FOLDS = 20, 10
+PAGE, FOLDS, TRIES = 20, 10, 5
+STRENGTHS = (20.0, 60.0, 200.0)
+"""How many names the weights of ours may count as where those of names made elsewhere are fitted."""
+LEAST_EXPECTED = 0.005  # of a part that our own names found to tell nothing
 WITHIN = ("found", "saying", "pair", "changed")
 
 Numbers = NDArray[np.float64]
@@ -108,8 +110,8 @@ class Rated:
         return family(self.form)
 
 
-def read(data: Path, briefs: Path) -> list[Rated]:
-    """Every rated name."""
+def read(data: Path, briefs: Path, *, given: bool = False) -> list[Rated]:
+    """Every rated name; `given`: they were made elsewhere."""
     judges = {name: _judge(brief) for name, brief in json.loads(briefs.read_text("utf-8")).items()}
     found = []
     with data.open(encoding="utf-8", newline="") as file:
@@ -120,26 +122,15 @@ def read(data: Path, briefs: Path) -> list[Rated]:
         judge, brief_terms, ideas_known = judges[row["brief"]]
         kind, words = KINDS.get(row["kind"], row["kind"]), row["words"]
         if not kind or not words:
-            kind, words = _inferred(row["name"])
+            kind, words = parse(row["name"])
         known = {idea.word.casefold(): idea for idea in ideas_known if (idea.kind == "foreign") == (kind == "foreign")}
-        proposal, ideas = _proposal(row["name"], kind, words, brief_terms, known)
+        proposal, ideas = proposal_of(row["name"], kind, words, brief_terms, known)
         rating = (float(row["maker"]) + float(row["consultant"])) / 14
         parts = judge.knowing(ideas).parts(proposal)
-        word = proposal.sources[0].casefold() if proposal.construction in WHOLE else ""
-        found.append(Rated(row["brief"], form_of(proposal), parts, rating, word, data.stem))
+        word = proposal.sources[0].casefold() if proposal.construction in WHOLE and not given else ""
+        form = given_form(proposal) if given else form_of(proposal)
+        found.append(Rated(row["brief"], form, parts, rating, word, data.stem))
     return found
-
-
-def _inferred(name: str) -> tuple[str, str]:
-    """The kind and the words of a name of which only its text is known: a word of our lists as it is, two words or a
-    closed compound a pair, any other word coined."""
-    words = fold(name).replace("&", "and").replace("-", " ").split()
-    whole = " ".join(words)
-    for kind, construction in (("find", "found"), ("foreign", "foreign"), ("lore", "figure")):
-        if open_table("naming_ideas.tsv").get(f"{kind} {whole}"):
-            return construction, whole
-    parts = [word for word in words if word != "and"] if len(words) > 1 else split_closed_compound(whole, zipf)
-    return ("pair", ";".join(parts)) if parts else ("blend", whole)
 
 
 def _judge(brief: dict[str, object]) -> tuple[Judge, BriefTerms, list[Idea]]:
@@ -150,125 +141,56 @@ def _judge(brief: dict[str, object]) -> tuple[Judge, BriefTerms, list[Idea]]:
     return Judge({}, brief_terms, (), goods), brief_terms, list(reversed(ideas_of(whole, brief_terms)))
 
 
-def _proposal(
-    name: str, kind: str, words: str, brief_terms: BriefTerms, known: dict[str, Idea]
-) -> tuple[Proposal, list[Idea]]:
-    """The proposal that a construction would have made, and the ideas it was made of."""
-    pieces = [_piece(piece) for piece in words.split(";")]
-    original = pieces.pop(0)[0] if kind == "changed" and len(pieces) > 1 else words if kind == "saying" else ""
-    affix = next((form for form, _ in pieces if form.startswith("-") or form.endswith("-")), "")
-    pieces = [(form, meaning) for form, meaning in pieces if form != affix] or pieces
-    if kind == "figure" and len(pieces) > 1:
-        pieces = pieces[1:]
-    ideas = [
-        known[fold(form)] if fold(form) in known else _idea(form, meaning, brief_terms)
-        for form, meaning in pieces
-    ]
-    sources = tuple(idea.word for idea in ideas)
-    spelled = tuple(word for word in fold(name).replace("&", "and").replace("-", " ").split() if word.isalpha())
-    sounds = tuple(sound for word in spelled for sound in sounds_of(word))
-    join = 1.0
-    if len(spelled) == 1 and kind == "pair" and len(sources) == 2:
-        join = seam(*sources) * places(*map(word, sources))
-    elif affix:
-        join = seam(affix.strip("-"), sources[0]) if affix.endswith("-") else seam(sources[0], affix.strip("-"))
-    clear = _seen(spelled, sources) if kind in ("blend", "clipping", "combining forms") else 1.0
-    return Proposal(
-        name,
-        spelled,
-        kind,
-        "",
-        sources,
-        "",
-        sounds,
-        join,
-        clear,
-        original,
-        1.0 if kind == "saying" else heard(sounds, original) if original else 0.0,
-        behind(brief_terms, original) if original else 0.0,
-        unmixed(brief_terms, _left_of(original, spelled)) if kind == "changed" and len(spelled) > 1 else 1.0,
-    ), ideas
-
-
-def _left_of(original: str, words: Sequence[str]) -> str:
-    """The words of an original that a name still has."""
-    return " ".join(word for word in fold(original).replace("-", " ").split() if word.replace("'", "") in words)
-
-
-def _piece(text: str) -> tuple[str, str]:
-    """A word and its meaning, from "haar (cold mist)" or "Italian un uovo (one egg)"."""
-    form, _, meaning = text.strip().partition("(")
-    form = form.strip()
-    if meaning and re.match(r"(Old |Middle )?[A-Z][a-z]+ ", form) and form.split()[-1].islower():
-        form = form.split()[-1]
-    return form, meaning.rstrip(") ")
-
-
-def _idea(form: str, meaning: str, brief_terms: BriefTerms) -> Idea:
-    keys = [(word, informativeness(word) ** 0.5) for word in re.findall("[a-z]+", fold(meaning))]
-    associations = brief_terms.of_word(fold(form))
-    if keys:
-        associations = np.maximum(brief_terms.of_meaning(keys), associations)
-    return Idea(fold(form), "world", meaning, associations, "", brief_terms.relevance(associations))
-
-
-def _seen(words: Sequence[str], sources: Sequence[str]) -> float:
-    """The share of the letters of the sources that the name keeps at its beginning and end."""
-    letters = "".join(words)
-    kept = 0
-    for source in sources:
-        kept += max(
-            (n for n in range(1, len(source) + 1) if source[:n] in letters or source[-n:] in letters), default=0
-        )
-    return min(1.0, kept / max(1, sum(map(len, sources))))
-
-
 def family(form: str) -> str:
     """The family of a form of name."""
-    known = FAMILY.get(form, form)
-    return known if known in EXPECTED else OTHERS
+    bare = form.removeprefix(GIVEN)
+    known = FAMILY.get(bare, bare)
+    return (GIVEN if form != bare else "") + (known if known in EXPECTED else OTHERS)
 
 
 FREE = [part for part in PARTS if part not in ("kind", "read")]
 
 
-def fit(names: Sequence[Rated], group: str) -> Numbers:
+def fit(names: Sequence[Rated], group: str, expected: Numbers, prior: float = PRIOR) -> Numbers:
     """The weights of a family for a rating as a share, none below zero, by coordinate descent on the squared error
-    under the prior, with a free level for each form and each brief."""
+    under a prior around `expected`, as strong as so many names, with a free level for each form and each brief."""
     names = [one for one in names if one.family == group]
     rows = np.array([[one.parts[part] for part in FREE] for one in names]).reshape(len(names), len(FREE))
     wanted = np.array([one.rating for one in names])
-    sides = [[one.form for one in names], [one.among + one.brief for one in names]]
+    sides = [[f"{one.among} {one.form}" for one in names], [one.among + one.brief for one in names]]
     for side in sides * SWEEPS:
         for value in set(side):
             here = np.array([one == value for one in side])
             rows[here] -= rows[here].mean(0)
             wanted[here] -= wanted[here].mean()
-    expected = np.array([EXPECTED[group].get(part, 0.0) for part in FREE])
     weights = expected.copy()
-    scale, prior = (rows**2).sum(0), PRIOR * np.maximum(rows.var(0), 5e-3)
+    scale, strength = (rows**2).sum(0), prior * np.maximum(rows.var(0) if names else np.zeros(len(FREE)), 5e-3)
+    products, wishes = rows.T @ rows, rows.T @ wanted
     for _ in range(300):
         for place in np.flatnonzero(expected):
-            rest = wanted - rows @ weights + rows[:, place] * weights[place]
-            pull = float(rows[:, place] @ rest) + prior[place] * expected[place]
-            weights[place] = max(0.0, pull / (scale[place] + prior[place]))
-    most = MOST / SPAN - READ
+            pull = wishes[place] - products[place] @ weights + scale[place] * weights[place]
+            pull += strength[place] * expected[place]
+            weights[place] = max(0.0, float(pull) / (scale[place] + strength[place]))
+    most = MOST_GIVEN if group.startswith(GIVEN) else MOST / SPAN - READ
     return np.asarray(weights / max(1.0, weights.sum() / most))
 
 
 @dataclass(frozen=True)
 class Fitted:
     """The weights of every family, what must be added for each form so that its scores are about the ratings on
-    average, and what the rating of each word that was read is beside what the rest foretells."""
+    average, and what the rating of each word that was read is beside what the rest foretells. `among` is what must be
+    added for a form among the names of a file: some hold only names that are good for their form, others weak ones."""
 
     weights: dict[str, Numbers]
     levels: dict[str, float]
     words: dict[str, float]
+    among: Mapping[tuple[str, str], float] = field(default_factory=dict)
 
 
-def fit_all(names: Sequence[Rated]) -> Fitted:
-    """The model fitted on rated names."""
-    weights = {group: fit(names, group) for group in EXPECTED}
+def fit_ours(names: Sequence[Rated]) -> Fitted:
+    """The model of our own names."""
+    expected = {group: np.array([parts.get(part, 0.0) for part in FREE]) for group, parts in EXPECTED.items()}
+    weights = {group: fit(names, group, expected[group]) for group in EXPECTED}
     levels = {}
     for form in sorted({one.form for one in names} | set(CONSTRUCTIONS)):
         here = [one for one in names if one.form == form and one.among != MADE]
@@ -285,6 +207,46 @@ def fit_all(names: Sequence[Rated]) -> Fitted:
     return Fitted(weights, levels, {word: max(-READ / 2, min(READ / 2, value)) for word, value in words.items()})
 
 
+def fit_given(given: Sequence[Rated], ours: Mapping[str, Numbers], prior: float) -> Fitted:
+    """The model of names made elsewhere: the weights of ours are what is expected of theirs."""
+    expected = {}
+    for group, parts in EXPECTED.items():
+        least = {**dict.fromkeys(parts, LEAST_EXPECTED), **ASKED_OF_GIVEN.get(group, {})}
+        expected[group] = np.maximum(ours[group], [least.get(part, 0.0) for part in FREE])
+    weights = {GIVEN + group: fit(given, GIVEN + group, expected[group], prior) for group in EXPECTED}
+    told = [one.rating - _told(one, weights) for one in given]
+    all_forms = float(np.mean(told))
+    forms = sorted({one.form for one in given} | {GIVEN + form for form in CONSTRUCTIONS})
+    levels = {form: _shrunk([value for one, value in zip(given, told, strict=True) if one.form == form], all_forms)
+              for form in forms}  # fmt: skip
+    missing: dict[tuple[str, str], list[float]] = {}
+    for one, value in zip(given, told, strict=True):
+        missing.setdefault((one.among, one.form), []).append(value)
+    among = {key: _shrunk(values, levels[key[1]]) for key, values in missing.items()}
+    return Fitted(weights, levels, {}, among)
+
+
+def _shrunk(values: Sequence[float], expected: float) -> float:
+    """The mean of some values, drawn to what is expected."""
+    return (sum(values) + FAITH * expected) / (len(values) + FAITH)
+
+
+def strength(given: Sequence[Rated], ours: Mapping[str, Numbers]) -> float:
+    """How strongly what is fitted on our own names should hold for names made elsewhere: what foretells these best,
+    where a fifth of their briefs in turn is left out."""
+    briefs = sorted({one.brief for one in given})
+
+    def error(prior: float) -> float:
+        missed = []
+        for turn in range(TRIES):
+            out = set(briefs[turn::TRIES])
+            fitted = fit_given([one for one in given if one.brief not in out], ours, prior)
+            missed += [(one.rating - score(one, fitted)) ** 2 for one in given if one.brief in out]
+        return float(np.mean(missed))
+
+    return min(STRENGTHS, key=error)
+
+
 def read_weight(form: str) -> float:
     """The weight of the part "read" of a form, and half of it, what it adds to a word that was not read."""
     return SPAN * READ if form in WHOLE else 0.0
@@ -297,14 +259,15 @@ def kind(form: str, fitted: Fitted) -> tuple[float, float]:
     return weight, max(0.0, min(1.0, part))
 
 
-def _told(one: Rated, weights: dict[str, Numbers]) -> float:
+def _told(one: Rated, weights: Mapping[str, Numbers]) -> float:
     """The score of a name but for the part "kind"."""
     return float(weights[one.family] @ [one.parts[part] for part in FREE])
 
 
 def score(one: Rated, fitted: Fitted) -> float:
     """The score of a name."""
-    return _told(one, fitted.weights) + fitted.levels.get(one.form, 0.0) + fitted.words.get(one.word, 0.0)
+    level = fitted.among.get((one.among, one.form), fitted.levels.get(one.form, 0.0))
+    return _told(one, fitted.weights) + level + fitted.words.get(one.word, 0.0)
 
 
 def rank_correlation(one: Numbers, other: Numbers) -> float:
@@ -326,7 +289,7 @@ def cross_validate(names: list[Rated]) -> str:
     briefs = sorted({one.brief for one in names})
     for turn in range(FOLDS):
         left_out = briefs[turn::FOLDS]
-        fitted = fit_all([one for one in names if one.brief not in left_out])
+        fitted = fit_ours([one for one in names if one.brief not in left_out])
         for brief in left_out:
             here = [place for place, one in enumerate(names) if one.brief == brief]
             predicted[here] = [score(names[place], fitted) for place in here]
@@ -338,20 +301,30 @@ def cross_validate(names: list[Rated]) -> str:
     )
 
 
-def _outside(names: list[Rated], weights: dict[str, Numbers]) -> str:
-    """Rank correlations of names of other sources; what each form adds is that of the other briefs there, as persons
-    make other forms well than programs do."""
-    predicted = []
-    for one in names:
-        rest = [x.rating - _told(x, weights) for x in names if x.form == one.form and x.brief != one.brief]
-        predicted.append(_told(one, weights) + float(np.mean(rest or [0.3])))
-    return _correlations(names, np.array(predicted))
+def cross_validate_given(names: Sequence[Rated], given: list[Rated]) -> str:
+    """Rank correlations of names made elsewhere, file by file, each brief foretold by a fit without it and others; how
+    strongly our own names count is fitted within each."""
+    predicted = np.zeros(len(given))
+    briefs = sorted({one.brief for one in given})
+    for turn in range(FOLDS):
+        left_out = set(briefs[turn::FOLDS])
+        ours = fit_ours([one for one in names if one.brief not in left_out]).weights
+        rest = [one for one in given if one.brief not in left_out]
+        fitted = fit_given(rest, ours, strength(rest, ours))
+        here = [place for place, one in enumerate(given) if one.brief in left_out]
+        predicted[here] = [score(given[place], fitted) for place in here]
+    found = []
+    for among in dict.fromkeys(one.among for one in given):
+        here = [place for place, one in enumerate(given) if one.among == among]
+        found.append(f"{among}: {_correlations([given[place] for place in here], predicted[here])}")
+    return "; ".join(found)
 
 
 def _correlations(names: Sequence[Rated], predicted: Numbers) -> str:
     ratings = np.array([one.rating for one in names])
     groups = {"all": np.ones(len(names), bool)}
-    groups |= {form: np.array([one.form.split()[0] == form for one in names]) for form in WITHIN}
+    bare = [one.form.removeprefix(GIVEN).split()[0] for one in names]
+    groups |= {form: np.array([one == form for one in bare]) for form in WITHIN}
     return "; ".join(
         f"{group} ({inside.sum()} names) {rank_correlation(predicted[inside], ratings[inside]):.2f}"
         for group, inside in groups.items()
@@ -362,20 +335,25 @@ def _correlations(names: Sequence[Rated], predicted: Numbers) -> str:
 def main() -> None:
     """Fit, cross-validate, and write the table."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--outside", type=Path)
+    parser.add_argument("--given", type=Path)
     parser.add_argument("--briefs", type=Path)
     parser.add_argument("--to", type=Path, default=FOLDER)
     options = parser.parse_args()
     names = [one for file in ("read_names.csv", "read_made.csv") for one in read(CURATED / file, BRIEFS)]
+    given = read(CURATED / "read_given.csv", BRIEFS, given=True)
+    if options.given:
+        given += read(options.given, options.briefs, given=True)
     quality = cross_validate(names)
     print(f"rank correlation with the mean rating, a tenth of the briefs left out in turn: {quality}")
-    fitted = fit_all(names)
-    weights, levels = fitted.weights, fitted.levels
-    if options.outside:
-        print("outside:", _outside(read(options.outside, options.briefs), weights))
+    elsewhere = cross_validate_given(names, given)
+    print(f"names made elsewhere: {elsewhere}")
+    ours = fit_ours(names)
+    prior = strength(given, ours.weights)
+    theirs = fit_given(given, ours.weights, prior)
+    fitted = Fitted(ours.weights | theirs.weights, ours.levels | theirs.levels, ours.words)
     entries = [("all foot", str(FOOT)), ("all span", str(SPAN))]
-    for form in levels:
-        mine = dict(zip(FREE, SPAN * weights[family(form)], strict=True))
+    for form in fitted.levels:
+        mine = dict(zip(FREE, SPAN * fitted.weights[family(form)], strict=True))
         weight, level = kind(form, fitted)
         entries.append((f"{form} level", f"{level:.4f}"))
         entries += [(f"{form} {part}", f"{value:.4f}") for part, value in mine.items() if value >= 0.00005]
@@ -390,9 +368,13 @@ def main() -> None:
     write_table(
         options.to, "name_ranker.tsv", table_bytes("name_ranker", entries),
         source=f"fitted on {len(names)} names of ours for {len({one.brief for one in names})} briefs in "
-        "curated/read_names.csv and curated/read_made.csv, read by two runs of a language model who knew nothing but "
-        f"the briefs; rank correlation with the mean rating where a tenth of the briefs in turn is left out: {quality}",
-        version="3", licence="MIT, as namescreen", build="python wordlists/build/name_ranker.py",
+        "curated/read_names.csv and curated/read_made.csv, read by two runs of a language model who knew but the "
+        f"briefs; rank correlation with the mean rating where a tenth of the briefs in turn is left out: {quality}. "
+        f"The weights of names made elsewhere: on {len(given)} for {len({one.brief for one in given})} briefs, among "
+        "them curated/read_given.csv, with the weights of ours as a prior as strong as "
+        f"{prior:.0f} names; each brief left out: {elsewhere}",
+        version="4", licence="MIT, as namescreen",
+        build="python wordlists/build/name_ranker.py --given judged_names.csv --briefs briefs.json",
     )  # fmt: skip
 
 
