@@ -15,7 +15,6 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
-from namescreen.generation.appraisal import appraise
 from namescreen.generation.paging import good_names, least_score
 from namescreen.generation.senses import doubt, meaning_found, meaning_of_several
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
@@ -56,7 +55,7 @@ PAGE = 12
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
-_DIGITS, _LONGEST = 5, 40  # no page has numbers so long; letters of a name of the maker's own that is judged
+_DIGITS = 5  # no page has numbers so long
 LISTED = 120
 """Names of the plain list that are known here: three times what it shows unless told otherwise."""
 MOST_REFUSED = 100
@@ -281,9 +280,8 @@ class Desk:
         one = self._named(rest)
         if one is None:
             what = f"{rest!r} is no name shown so far. " if rest else ""
-            if any(map(str.isalpha, fold(rest).split())) and len(rest) <= _LONGEST and self.session.brief(self.brief).concepts:
-                self.say(what + own_words(appraise(rest, self.session.brief(self.brief))))
-                return
+            if own := own_words(rest, self.session.brief(self.brief)):
+                return self.say(what + own)
             self._refuse(f"{what}Say which, by number or name: why 3 (1 to {len(self.page)}).")
             return
         if isinstance(one, Step):  # of an earlier session: only how it was made is known

@@ -6,7 +6,8 @@ import re
 from collections.abc import Sequence
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation import Candidate, Session, Step
+from namescreen.generation import Session, Step
+from namescreen.generation.appraisal import appraise
 from namescreen.generation.brief_terms import goods_words, likely_guides, words_of
 from namescreen.generation.senses import chosen_senses, is_coarse, key_of, likeliest_sense, other_meanings
 from namescreen.lexicon import Sense, association, lexicon
@@ -20,6 +21,7 @@ __all__ = [
 ]
 
 _MOST_SENSES = 8
+_LONGEST = 40  # letters of a name of the maker's own
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
 FEW_LEFT = (
     "Few names that score {floor:.2f} or more are left. Add a concept (add WORD), leave one (without WORD), or go on "
@@ -102,9 +104,12 @@ def taste_lines(session: Session) -> list[str]:
     return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
-def own_words(name: Candidate) -> str:
-    """What is said of a name of the maker's own."""
-    return f"As one of your own it would score {name.score:.2f}: {name.construction}, {name.how}"
+def own_words(name: str, brief: Brief) -> str:
+    """What is said of a name of the maker's own; "" of what is no name, or where there is no concept to judge it by."""
+    if len(name) > _LONGEST or not any(map(str.isalpha, fold(name).split())) or not brief.concepts:
+        return ""
+    own = appraise(name, brief)
+    return f"As one of your own it would score {own.score:.2f}: {own.construction}, {own.how}"
 
 
 def sense_lines(text: str, brief: Brief) -> list[str]:
