@@ -279,10 +279,9 @@ class Desk:
     def _explain(self, rest: str) -> None:
         one = self._named(rest)
         if one is None:
-            what = f"{rest!r} is no name shown so far. " if rest else ""
-            if own := own_words(rest, self.session.brief(self.brief)):
-                return self.say(what + own)
-            self._refuse(f"{what}Say which, by number or name: why 3 (1 to {len(self.page)}).")
+            what = f"{rest!r} is no name shown so far. " * bool(rest)
+            which, own = f"Say which: why 3 (1 to {len(self.page)}).", own_words(rest, self.session.brief(self.brief))
+            self.say(what + own) if own else self._refuse(what + which)
             return
         if isinstance(one, Step):  # of an earlier session: only how it was made is known
             self.say(f"{one.text}: {one.construction}, {one.how}")
