@@ -112,6 +112,8 @@ class BriefTerms:
             guides = guide_words(concepts.get(word, Concept(word))) or likely_guides(word, company)
             if away and (not guides or guides[0] in away):
                 guides = guide_words(Concept(word, other_meanings(word, meanings)))
+            elif guides and not away and (chosen := concepts.get(word, Concept(word)).senses):
+                away = guide_words(Concept(word, other_meanings(word, chosen)))  # springtime, where the source is meant
             in_sense = _in_sense(word, guides, row, away)
             terms.append(Term(word, weights[word], weights[word] >= _CONCEPT and word in concepts, in_sense))
         at = {word: place for place, word in enumerate(company)}

@@ -11,6 +11,7 @@ from namescreen.brief import Brief, Concept
 from namescreen.cli.steer_words import sense_lines
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.senses import chosen_senses, doubt, guide_words, is_coarse, key_of, newer_word
+from namescreen.generation.ties import known_words, sources_of
 from namescreen.lexicon import lexicon
 from tests.conftest import Run
 
@@ -110,3 +111,14 @@ def test_an_everyday_word_that_names_no_meaning_says_which_is_meant() -> None:
     assert not doubt(Concept("turning", ("lathe",)))
     assert "No meaning" in doubt(Concept("lane", ("banana",)))
     assert not doubt(Concept("crunchy"))  # in no dictionary here, and yet known by its company
+
+
+def test_a_meaning_that_is_given_keeps_the_names_of_the_others_out() -> None:
+    def listed(*senses: str) -> float:
+        brief = Brief(goods="stoneware birdbaths", concepts=(Concept("bird"), Concept("spring", senses)))
+        terms = BriefTerms.of(brief)
+        at = [term.word for term in terms.terms].index("spring")
+        snowdrop = next(place for place, one in enumerate(known_words()) if one.word == "snowdrop")
+        return float(sources_of(terms).listed[snowdrop, at])
+
+    assert listed("source") < 0.1 < listed("season")
