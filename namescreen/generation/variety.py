@@ -117,7 +117,7 @@ def choose(
             continue  # ingle, inglenook
         meaning = _meaning(entry.candidate)
         now = _cost(entry, used, made.same_term) + _SAME_IDEA * _said_before(meaning, meanings) - entry.worth
-        now += entry.pull * min(1.0, asked_for / _ASKED_FOR)
+        now += entry.pull * min(1.0, asked_for / _ASKED_FOR) ** 2
         if now > value + 1e-9:  # a similar name has been chosen since
             heapq.heappush(heaps.setdefault(kind, []), (now, place))
             continue
