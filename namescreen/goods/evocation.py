@@ -29,6 +29,11 @@ EVERYDAY = 4.0
 SOUNDS_LIKE, LETTERS_ALIKE, MOST_LETTERS = 0.82, 0.5, 0.8
 """Similarity in sound from which a word is heard as the name; and the share of common letters, in order, from which one
 that ends alike is asked about, and one that begins alike is made like it. Ours: courts ask for the whole impression."""
+OWN_LETTERS, MUCH_OF_IT = 2, 0.6
+"""The letters that what ends alike must share before a common ending, and the share of letters in common from which it
+need not begin alike. Ours."""
+_VOICED = tuple(map(set, ("cg", "kg", "pb", "td", "fv", "sz", "ck")))
+"""First letters of one consonant, but for the voice or the spelling."""
 _ENDINGS = frozenset(
     """
     a e i o y s aki akia ella elle elli ello ette etta etti etto ina ine ini ino ita ito illa ille illo ola ole oli olo
@@ -116,8 +121,18 @@ def _likeness(word: str, name: str) -> float:
         return 1.0 + start
     if len(name) > SHORTEST and word[0] == name[0] and sounds_alike(word, name) >= SOUNDS_LIKE:
         return 1.0
+    return _ends_alike(word, name) if alike >= LETTERS_ALIKE else 0.0
+
+
+def _ends_alike(word: str, name: str) -> float:
+    """How much of a name a word ends in, in hundredths of letters. 0 where that is short, or where the word neither
+    begins as the name (Cambozola, Gorgonzola: but for the voice) nor has much of it, more than a common ending with a
+    letter before it (-ano)."""
     end = next((at for at in range(min(len(word), len(name))) if word[-1 - at] != name[-1 - at]), len(name))
-    return end / 100 if end >= SHORTEST and alike >= LETTERS_ALIKE else 0.0
+    common = max((len(one) for one in _ENDINGS if len(one) <= end and name.endswith(one)), default=0)
+    begins = word[0] == name[0] or {word[0], name[0]} in _VOICED
+    much = end - common >= OWN_LETTERS and LCSseq.normalized_similarity(word, name) >= MUCH_OF_IT
+    return end / 100 if end >= SHORTEST and (begins or much) else 0.0
 
 
 def _family(classes: tuple[int, ...]) -> tuple[int, ...]:

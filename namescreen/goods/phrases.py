@@ -14,6 +14,7 @@ from itertools import dropwhile
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .broader import leading_senses, names_above
+from .left_out import as_stated
 from .wording import in_english
 from .words import base_form, is_noun, plain_words, runs
 
@@ -63,8 +64,6 @@ _USERS = frozenset(("animal", "person", "people", "room", "body part"))
 """What WordNet calls those whom, and where, goods are for."""
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
-_NOT_THESE = re.compile(r"\b(?:other than|except(?:ing)?|excluding|not for|non-?medicated)\b.*$", re.IGNORECASE)
-"""What goods are not says nothing of what they are."""
 _BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
 """What goods are besides (caps being headwear) is no other goods: the wording of offices."""
 _FOR_ALL = re.compile(
@@ -78,9 +77,12 @@ _SERVICE_NAMELY = re.compile(
     re.IGNORECASE,
 )
 """A service in goods that are named one by one: each is dealt in so."""
+_IN_GOODS = _words("retail retailing wholesale sale rental repair distribution import export")
+_DEALT = re.compile(r"\b(?:of|for|with|in|featuring|to|selling|concerning) \w", re.IGNORECASE)
+"""Services that lists name once for several goods, and what comes between them and the goods."""
 _LISTS = re.compile(r"[;\n]")
 _HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
-_QUALIFIES = re.compile(r"(?:other than|except(?:ing)?|excluding|for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
+_QUALIFIES = re.compile(r"(?:for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
 """How what is said of the goods before a comma begins, and no further goods: castors, not of metal, for furniture."""
 _HOW = re.compile(r"[\w'’]+-\w+(?:ed|en|wn|ut|de)$", re.IGNORECASE)
 """A compound participle, which says how the goods before a comma work or are made: tools, hand-operated."""
@@ -127,6 +129,7 @@ def items(text: str) -> tuple[Item, ...]:
 def _parts(text: str) -> list[str]:
     """The items of a list as they are written, each with the qualifier that ends it and holds for all: between commas
     (bags, saddlebags adapted for bicycles), and for the whole list where it says so (all for babies)."""
+    text = as_stated(text)
     ends = _FOR_ALL.search(text)
     if ends is not None:
         return _qualified(_BETWEEN.split(text[: ends.start()]), ends["what"])
@@ -140,7 +143,26 @@ def _with_last(listed: str) -> list[str]:
     ends = _ADAPTED.search(listed)
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
-    return _completed(_of_materials(_for_both(_with_qualifiers([part.strip() for part in _BETWEEN.split(listed)]))))
+    parts = _with_qualifiers([part.strip() for part in _BETWEEN.split(listed)])
+    return _dealt_in(_completed(_of_materials(_for_both(parts))))
+
+
+def _dealt_in(parts: list[str]) -> list[str]:
+    """Items with the service that the one before them names with the goods that it deals in: retail of candles and
+    lanterns deals in both."""
+    found: list[str] = []
+    dealing = ""
+    for part in parts:
+        item = _item(part) if part else None
+        served = item is not None and ("service" in item.words or item.dealing)
+        if item is not None and item.dealing in _IN_GOODS and _DEALT.search(part):
+            dealing = item.dealing
+        elif served:
+            dealing = ""
+        elif dealing and item is not None:
+            part = f"{dealing} of {part}"
+        found.append(part)
+    return found
 
 
 def _with_qualifiers(parts: list[str]) -> list[str]:
@@ -262,7 +284,7 @@ def _qualified(parts: list[str], purpose: str) -> list[str]:
 
 def _item(text: str) -> Item | None:
     """An item from the words between two commas: the first phrase with a word that says what it is gives the head."""
-    text = _BEING.sub("", _NOT_THESE.sub("", text))
+    text = _BEING.sub("", text)
     split = _phrases(plain_words(_PARTICLE.sub("", text)))
     phrases = [_content_words(phrase, last=at == len(split) - 1) for at, phrase in enumerate(split)]
     phrases = [phrase for phrase in phrases if phrase]

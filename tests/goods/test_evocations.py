@@ -44,6 +44,7 @@ def test_other_goods_and_other_words_evoke_nothing(name: str, goods: str) -> Non
         ("Champanillo", "sparkling wine", "ES", "champagne", True),  # CIVC v GB, C-783/19 (2021)
         ("Verlados", "apple brandy", "FI", "calvados", False),  # Viiniverla, C-75/15 (2016): left to the national court
         ("Cambozola", "blue cheese", "DE", "gorgonzola", False),  # Gorgonzola, C-87/97 (1999): could be evoked
+        ("Veltrano", "glass vases", "IT", "", False),  # a common ending is not the name: common practice, no source
         # the rest: common practice, no source
         ("Prosecchella", "sparkling wine", "IT", "prosecco", True),
         ("Tequilito", "agave spirit", "GB", "tequila", True),
