@@ -56,8 +56,8 @@ OTHER_GOODS = 0.3
 """Relatedness below which goods are called other goods (common practice, no source)."""
 
 PLAINLY_OTHER = 0.1
-"""Relatedness below which goods have nothing in common that words or classes tell, so that even the same name for them
-is minor unless it is known beyond its goods. Ours, not fitted."""
+"""Relatedness below which goods have nothing in common that words or classes tell, so that a mark for them is minor
+unless it is the same name. Ours, not fitted."""
 
 SOLD_TOGETHER = "sold together?"
 """What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
@@ -225,10 +225,10 @@ class Conflict:
 
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
-        is 1. An identical mark has at least the level "look closer": it may be known well enough to reach beyond its
-        goods. For other goods it has just that, and no mark for them more than the middle of this level: without a
-        reputation it reaches only similar ones. For goods that plainly have nothing in common it is minor, as every
-        mark is. One that says the whole name in another language is at least minor for goods that are not other ones. A
+        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
+        reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
+        without a reputation it reaches only similar ones. For goods that plainly have nothing in common every other
+        mark is minor. One that says the whole name in another language is at least minor for goods that are not other ones. A
         mark that looks or sounds all but the same has at least
         this level for goods that are not other ones, and one that has probably lapsed no more than it. A mark that has
         ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the same or
@@ -265,7 +265,7 @@ class Conflict:
             value = max(value, CREDITED)
         if share < OTHER_GOODS or self.lapsed:
             value = min(value, IDENTICAL)
-        if share < PLAINLY_OTHER:
+        if share < PLAINLY_OTHER and not self.identical:
             value = min(value, MOST_MINOR)
         if self.descriptive:  # and no knockout
             value = min(value, IDENTICAL)

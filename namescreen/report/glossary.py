@@ -69,8 +69,8 @@ GLOSSARY = (
         "minor, look closer, serious",
         "How much attention a finding asks for; none is a legal finding. A mark goes by its concern, from 0 to 1: "
         "overall closeness, halved where the goods are unrelated and in proportion between; 1 for a knockout; "
-        f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}, nor more than minor "
-        f"under {PLAINLY_OTHER:g}. "
+        f"halved again for a dead mark, and never serious for goods under {OTHER_GOODS:g}, and under "
+        f"{PLAINLY_OTHER:g} no more than minor, unless it is the same name. "
         f"{_STEPS}. A mark taken over, but for a house mark, praise or words that say little, counts by what is left. "
         f"A reading goes by its severity; a descriptive name is serious below a distinctiveness of "
         f"{PLAINLY_DESCRIPTIVE:g}, and else asks for a closer look.",
