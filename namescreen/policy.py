@@ -225,16 +225,16 @@ class Conflict:
 
         Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
         the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
-        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to
-        reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
+        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough
+        to reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
         without a reputation it reaches only similar ones. For goods that plainly have nothing in common every other
-        mark is minor. One that says the whole name in another language is at least minor for goods that are not other ones. A
-        mark that looks or sounds all but the same has at least
-        this level for goods that are not other ones, and one that has probably lapsed no more than it. A mark that has
-        ended and cannot be renewed counts half, and so does one that holds outside the markets. A mark for the same or
-        close goods, held too alike by half of past cases, has at least the level "look closer". A registered mark taken
-        over whole for identical goods has at least the level "look closer" (`CREDITED`), and one that shares only words
-        which describe the goods at most the level "minor", or "look closer" if it is all but the same.
+        mark is minor. For goods that are not other ones a mark that says the whole name in another language is at least
+        minor, and one that looks or sounds all but the same at least "look closer". A mark that has probably lapsed is
+        never more than that. A mark that has ended and cannot be renewed counts half, and so does one that holds
+        outside the markets. A mark for the same or close goods, held too alike by half of past cases, has at least the
+        level "look closer". A registered mark taken over whole for identical goods has at least the level "look closer"
+        (`CREDITED`), and one that shares only words which describe the goods at most the level "minor", or "look
+        closer" if it is all but the same.
         """
         if self.knockout:
             return 1.0
