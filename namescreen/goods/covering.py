@@ -16,8 +16,10 @@ from ..tables import open_table
 from ..text.inflection import other_number
 from .broader import ancestors, layers_above, leading_senses, names_above, names_of, senses_of_goods
 from .classification import worn_by_animals
+from .fields import fields_of
 from .groups import groups_of, is_listed
 from .phrases import AT_LARGE, Item
+from .stuff_wares import holds_wares_of_stuff, is_sort_of
 from .words import base_form
 
 __all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
@@ -54,6 +56,8 @@ _IN_FORM = frozenset("bar stick powder liquid block brick tablet capsule cube fl
 _OF_ALL = frozenset("household domestic ornamental decorative general various fitted hand manual natural".split())
 """What lists say of goods that leaves hardly any of them out: household bowls, natural honey. Ours; from the wording of
 goods lists, from memory."""
+_ABOUT_HOME = frozenset("garden outdoor indoor patio terrace balcony table home house tabletop".split())
+"""Where about a home goods stand: so said, they may stand elsewhere too. Ours."""
 STUFFS = frozenset(
     "fabric,yarn,fiber,plant fiber,leather,animal skin,wood,wickerwork,paper,plastic,rubber,wax,ceramic,ceramic ware,"
     "enamel,glass,metal,metallic element,alloy,rock,stone,gem,jewel,bone".split(",")
@@ -74,7 +78,7 @@ def covers(broad: Item, narrow: Item) -> float:
     instead = INSTEAD.intersection(narrow.modifiers).difference(broad.modifiers)
     if instead and not (instead == {TOY} and any(name.startswith(OF_TOYS) for name in groups_of(broad))):
         return 0.0
-    if _says_no_less(broad, narrow) or _is_kind(broad, narrow):
+    if _says_no_less(broad, narrow) or _is_kind(broad, narrow) or holds_wares_of_stuff(broad, narrow):
         return 1.0
     above = _terms_above(narrow)
     if _is_called(broad, above):
@@ -128,7 +132,7 @@ def one_ware(broad: Item, narrow: Item) -> bool:
     apart: what goods are made of, how, or for whom makes them no other goods. A name of its own (hot dog, shoe tree) is
     another ware unless it is a kind of what its last word names, and so is one that the lists have in other groups."""
     broad = _in_any_form(broad, narrow)
-    if _is_called(broad, _broader_terms(_name(narrow))):
+    if _is_called(broad, _broader_terms(_name(narrow))) or holds_wares_of_stuff(broad, narrow):
         return True
     if not _says_no_less(broad, narrow):
         return False
@@ -146,7 +150,22 @@ def made_otherwise(one: Item, other: Item) -> bool:
     mine, theirs = ({*item.modifiers, *item.rest} for item in (one, other))
     apart = mine ^ theirs
     named = any(_senses_of(_name(item)) for item in (one, other) if item.modifiers)
-    return bool(mine and theirs and apart) and not named and all(map(_makes_wares, apart))
+    return bool(mine and theirs and apart) and not named and (all(map(_makes_wares, apart)) or _overlap(one, other))
+
+
+def _overlap(one: Item, other: Item) -> bool:
+    """Whether nothing that is said of the one keeps it from being the other: of one of them only how it looks or where
+    about a home it stands, of the other at most what it is made of and holds (garden lanterns, lanterns of stoneware
+    for tea lights). Both in a place, or one for a field of its own, are told apart."""
+    for item, its in ((one, other), (other, one)):
+        told = {*item.modifiers, *item.rest}
+        plain = bool(told) and all(word in _ABOUT_HOME or word in _OF_ALL or _makes_wares(word) for word in told)
+        before = all(_makes_wares(word) or word in _OF_ALL for word in its.modifiers)
+        placed = not told.isdisjoint(_ABOUT_HOME) and not _ABOUT_HOME.isdisjoint(its.words)
+        apart = fields_of(its) and not fields_of(its) & fields_of(item)
+        if plain and before and not placed and not apart:
+            return True
+    return False
 
 
 @lru_cache(maxsize=1 << 12)
@@ -225,7 +244,7 @@ def _is_met(word: str, said: Iterable[str]) -> bool:
     is one for an animal, and for household pets."""
     word = MADE_OF.get(word, word)
     told = (MADE_OF.get(one, one) for one in said)
-    return word in _OF_ALL or any(word == one or _is_broader(word, one) for one in told)
+    return word in _OF_ALL or any(is_sort_of(word, one) or _is_broader(word, one) for one in told)
 
 
 def _is_called(item: Item, terms: frozenset[str]) -> bool:

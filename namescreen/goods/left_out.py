@@ -36,7 +36,8 @@ _NOT_SO = re.compile(
 alcohol and cloth that is not woven are goods of their own."""
 _GLOSS = re.compile(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")
 _LISTED = re.compile(r"\b(?:and|or|und|oder|et|ou|y|e|o|en|of|oraz|lub|services?)\b", re.IGNORECASE)
-_SERVED = re.compile(r"(?:services?|retail\w*|wholesale)\s*$", re.IGNORECASE)
+_SERVED = re.compile(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNORECASE)
+"""What brackets after it say more of than of goods: team building (education)."""
 
 
 def as_stated(text: str) -> str:
