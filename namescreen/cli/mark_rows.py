@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import plural, some
-from namescreen.policy import Level
+from namescreen.policy import Level, level_of
 
 from .output import BELOW, Row, width
 
@@ -68,6 +68,8 @@ def of_the_whole(close: CloseMark) -> tuple[str, ...]:
 def _of_these_words(close: CloseMark) -> str:
     """How many more marks there are of these words, how many of them dead, in which classes, and in which further
     markets they bite; "" if none."""
+    from namescreen.report.findings import grade_words
+
     if not close.others:
         return ""
     classes = sorted({number for other in close.others for number in other.mark.classes})
@@ -79,9 +81,8 @@ def _of_these_words(close: CloseMark) -> str:
         if count
     ]
     more = f"and {plural(close.marks - 1, 'more mark')} of these words{', ' if told else ''}{some(told)}"
-    alike = ((close.others[place], some(markets)) for place, markets in close.elsewhere)
-    further = (("knockout" if one.knockout else one.level.words, markets) for one, markets in alike)
-    biting = "".join(f"; {level} in {markets}" for level, markets in further)
+    graded = ((grade_words(one.knockout, level_of(one.concern)), one.markets) for one in close.elsewhere)
+    biting = "".join(f"; {grade} in {some(markets)}" for grade, markets in graded)
     if not classes:
         return more + biting
     listed = f"{'class' if len(classes) == 1 else 'classes'} {', '.join(map(str, classes))}"

@@ -57,6 +57,10 @@ class Mark:
         """The owner's name as it is compared: case, spaces and punctuation tell no owners apart; "" if not stated."""
         return "".join(filter(str.isalnum, self.owner.casefold()))
 
+    def is_of_the_owner_of(self, other: Mark) -> bool:
+        """Whether both marks are stated to be of one owner; of those whose owner is not stated nobody knows."""
+        return bool(self.owner_folded) and self.owner_folded == other.owner_folded
+
     @property
     def seniority(self) -> tuple[int, str]:
         """Sort key of marks that are else alike: those in force before those applied for, those not known to stand and

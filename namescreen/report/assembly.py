@@ -177,7 +177,7 @@ def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
         lapsed=found.lapsed,
         held=found.held,
         elsewhere=tuple(
-            Elsewhere(place, markets, _score(found.others[place].concern)) for place, markets in found.elsewhere
+            Elsewhere(one.place, one.markets, _score(one.concern), one.knockout) for one in found.elsewhere
         ),
         element=found.element,
         foreign=found.foreign,

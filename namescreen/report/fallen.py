@@ -52,8 +52,12 @@ def _of_its_own(entry: NameEntry) -> Iterable[str]:
 
 def _mark(found: CloseMark, report: Report) -> str:
     cited, finding, _, goods, standing = mark_cells(found, report.date, report.markets)
-    others = [f"{one.number or one.text} ({_classes(one)})" for one in found.others[:_FURTHER] if not one.is_dead]
-    also = f"; also of this owner: {some(others)}" if others else ""
+    live = [one for one in found.others if not one.is_dead]
+    told: dict[str, list[str]] = {}
+    for one in live[:_FURTHER]:
+        whose = "also of this owner" if one.is_of_the_owner_of(found.mark) else "further marks of these words"
+        told.setdefault(whose, []).append(f"{one.number or one.text} ({_classes(one)})")
+    also = "".join(f"; {whose}: {some(marks)}" for whose, marks in told.items())
     return cell(f"{cited}: {finding}. Closeness {number(found.overall)}, goods {goods}; {standing}{also}")
 
 

@@ -56,7 +56,7 @@ def grades(found: CloseMark, markets: Sequence[str]) -> dict[str, tuple[bool, Le
     the graver. A mark of another market says nothing of it, nor does how it is heard there."""
     told = {market: (found.knockout, mark_level(found)) for market in markets}
     told |= {one.market: (one.knockout, level_of(one.concern)) for one in found.levels if one.market in told}
-    further = {market: (one.concern >= 1.0, level_of(one.concern)) for one in found.elsewhere for market in one.markets}
+    further = {market: (one.knockout, level_of(one.concern)) for one in found.elsewhere for market in one.markets}
     return further | told
 
 

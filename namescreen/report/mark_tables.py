@@ -138,13 +138,12 @@ def briefly(found: CloseMark, why: str = "") -> str:
 def _rows(found: CloseMark, report: Report) -> Iterable[tuple[str, ...]]:
     """The row of a mark, and one for each further mark of the same words that is listed."""
     yield mark_cells(found, report.date, report.markets)
-    elsewhere = {one.place: one for one in found.elsewhere}
     for place, other in enumerate(found.others[:_MOST_OTHERS]):
         facts = _facts(other, report.date, report.markets)
-        same = bool(other.owner) and other.owner_folded == found.mark.owner_folded
-        told = f"a further mark of {'the same owner' if same else 'these words'}"
-        if one := elsewhere.get(place):
-            told = f"{grade_words(one.concern >= 1.0, level_of(one.concern))} in {some(one.markets)}: {told}"
+        told = f"a further mark of {'the same owner' if other.is_of_the_owner_of(found.mark) else 'these words'}"
+        there = [one for one in found.elsewhere if one.place == place]
+        graded = [f"{grade_words(one.knockout, level_of(one.concern))} in {some(one.markets)}" for one in there]
+        told = f"{', '.join(graded)}: {told}" if graded else told
         yield _cited(facts), told, "", _goods_of(facts), _standing_of(facts)
 
 

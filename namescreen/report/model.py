@@ -59,11 +59,13 @@ class Goods:
 @dataclass(frozen=True, slots=True)
 class Elsewhere:
     """A further mark of the same words, by its `place` among the `others` (0 the first), that asks for a closer look in
-    `markets` where those before it do not hold; its `concern` as that of `CloseMark`."""
+    `markets` where those before it do not hold; its `concern` there as that of `CloseMark`, and whether it is a
+    `knockout` there. A mark stands as often as it is of another concern in some of these markets."""
 
     place: int
     markets: tuple[str, ...]
     concern: float
+    knockout: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -47,10 +47,10 @@ def _is_the_same_matter(found: CloseMark, one: Elsewhere, report: Report) -> boo
     """Whether a further mark of the same owner raises the question of the first one again: as grave, and of a knockout
     whether there is any room, or whether the same would object."""
     mark = found.others[one.place]
-    if not mark.owner or mark.owner.casefold() != found.mark.owner.casefold() or found.mark.is_dead or found.lapsed:
+    if not mark.is_of_the_owner_of(found.mark) or found.mark.is_dead or found.lapsed:
         return False
     if found.knockout:
-        return one.concern >= 1.0
+        return one.knockout
     same_who = objection("", one.markets).split(" (")[0] == objection("", held_in(found.mark, report)).split(" (")[0]
     return level_of(one.concern) is mark_level(found) and same_who
 

@@ -20,7 +20,7 @@ from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
 from .heard import SOME_SOUND
 from .in_markets import as_heard_where, freed
-from .owners import by_owner
+from .owners import by_owner, gravest_first
 from .results import CloseMark, Screening
 from .surplus import adds_surplus, closer_rest
 from .taken_over import is_credited, one_holds_the_other, taken_over
@@ -70,7 +70,7 @@ class Checks:
         """Every check for a name whose close marks are known."""
         distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
         if not isinstance(marks, NotChecked):
-            marks = freed(marks, name, distinctiveness)
+            marks = freed(marks, name, distinctiveness, self.today)
         if _is_coined(distinctiveness) and not isinstance(marks, NotChecked):
             marks = tuple(map(_with_no_meaning, marks))
         readings = _made("readings", lambda: self._readings(name))
@@ -169,7 +169,7 @@ class Checks:
             return ()
         closeness = _told_first(f"{held}." if held else "", closeness)
         judged = (self._judged(name, mark, closeness, language, said, held) for mark in marks)
-        return by_owner(sorted(judged, key=lambda one: _gravest_first(one, self.today)), len(hit.marks))
+        return by_owner(sorted(judged, key=lambda one: gravest_first(one, self.today)), len(hit.marks))
 
     def _translated(
         self, said: str, mark: Mark, closeness: Closeness, how: Callable[[str, str, Sequence[str]], str]
@@ -325,7 +325,8 @@ def _with_no_meaning(close: CloseMark) -> CloseMark:
     if close.translation or close.translated_rest:
         return close
     closeness, others = without_meaning(close.closeness), tuple(map(_with_no_meaning, close.others))
-    return dataclasses.replace(close, closeness=closeness, others=others)
+    each = (dataclasses.replace(one, closeness=without_meaning(one.closeness)) for one in close.by_market)
+    return dataclasses.replace(close, closeness=closeness, others=others, by_market=tuple(each))
 
 
 def _worst_first(reading: Reading) -> tuple[object, ...]:
@@ -337,16 +338,6 @@ def _may_hide_a_knockout(close: CloseMark) -> bool:
     seen = (close, *close.others)
     live_unseen = close.marks > len(seen) and not any(one.mark.is_dead for one in seen)  # the dead come last
     return live_unseen and not close.knockout and close.conflict.near_identical
-
-
-def _gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float, tuple[int, str]]:
-    """Sort key of the marks of one name: knockouts first, then by level, of one level live marks before dead ones, then
-    by concern, those whose term has not run out, goods that are known to be related, and seniority; equal ones stay in
-    the order of the register."""
-    related = close.goods_relatedness
-    score = 0.0 if isinstance(related, NotChecked) else related.score
-    ended, overdue = close.mark.is_dead, bool(today) and close.mark.expired_by(today)
-    return not close.knockout, -close.level, ended, -close.concern, overdue, -score, close.mark.seniority
 
 
 def _told_first(sentence: str, closeness: Closeness) -> Closeness:

@@ -6,9 +6,10 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Sequence
 
+from ..outcome import NotChecked
 from .results import CloseMark
 
-__all__ = ["MOST_OWNERS", "by_owner"]
+__all__ = ["MOST_OWNERS", "by_owner", "gravest_first"]
 
 MOST_OWNERS = 8
 """Owners of the same words whose marks stand by themselves, those of most concern first; the marks of the rest are told
@@ -29,3 +30,13 @@ def by_owner(judged: Sequence[CloseMark], marks: int) -> tuple[CloseMark, ...]:
         dataclasses.replace(alike[0], others=tuple(alike[1:]), marks=len(alike) + (0 if at else unjudged))
         for at, alike in enumerate((first, *kept))
     )
+
+
+def gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float, tuple[int, str]]:
+    """Sort key of the marks of one name: knockouts first, then by level, of one level live marks before dead ones, then
+    by concern, those whose term has not run out, goods that are known to be related, and seniority; equal ones stay in
+    the order of the register."""
+    related = close.goods_relatedness
+    score = 0.0 if isinstance(related, NotChecked) else related.score
+    ended, overdue = close.mark.is_dead, bool(today) and close.mark.expired_by(today)
+    return not close.knockout, -close.level, ended, -close.concern, overdue, -score, close.mark.seniority

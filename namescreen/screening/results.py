@@ -58,12 +58,30 @@ def is_knockout(
 
 @dataclass(frozen=True, slots=True)
 class InMarket:
-    """How buyers of a `market` hear a mark that holds there, as closeness in `sound` in [0, 1], 1 = the same, and
-    whether few of them know both its language and that of the name (`abroad`)."""
+    """A mark in a `market` where it holds: its `closeness` as buyers there hear it, whether few of them know both its
+    language and that of the name (`abroad`), and whether anyone there may use what it shares with the name (`free`)."""
 
     market: str
-    sound: float
+    closeness: Closeness
     abroad: bool
+    free: bool = False
+
+    @property
+    def alike(self) -> tuple[float, bool, bool]:
+        """In what markets may differ."""
+        return self.closeness.sound, self.abroad, self.free
+
+
+@dataclass(frozen=True, slots=True)
+class Elsewhere:
+    """A further mark of the same words, by its `place` among the `others` (0 the first), in `markets` where it asks for
+    a closer look and those before it do not hold: its `concern` there, in [0, 1], 1 = most, and whether it is a
+    `knockout` there."""
+
+    place: int
+    markets: tuple[str, ...]
+    concern: float
+    knockout: bool
 
 
 @dataclass(frozen=True)
@@ -80,15 +98,15 @@ class CloseMark:
     others. `lapsed` says that the list calls the mark live though its term and the time for renewing it are over.
     `held` are the markets where it holds, if not all of them do. `crowded` says that it shares with the name only a
     word that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody
-    apart; `free` that the name is generic for the goods; `credited` that the name takes over the whole of a registered
+    apart; `free` that anyone may use what both share, as the name is generic for the goods, or plainly describes them
+    and the mark holds it whole; `credited` that the name takes over the whole of a registered
     mark, or is close to one as a whole, `descriptive` that they share only words which describe the goods, `rest` is
     how close they are without words that seldom keep marks apart, and `abroad` that few buyers where it holds know both
     languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in
-    none. `by_market` tells how it is heard and understood in each of them; () where that is alike in all. Closeness and
-    `abroad` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
+    none. `by_market` tells how it is heard, understood and free in each of them. Closeness, `abroad`, `free` and
+    `knockout` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
     both where one takes it over from the other, or it is left without surplus words; `foreign` which words of the name
-    the mark says in another language; "" for neither. Both are among the reasons too. `free_in` are the markets in
-    which the name is generic or plainly describes the goods, so that what it shares is free to all there.
+    the mark says in another language; "" for neither. Both are among the reasons too.
     """
 
     mark: Mark
@@ -114,41 +132,46 @@ class CloseMark:
     by_market: tuple[InMarket, ...] = ()
     element: str = ""
     foreign: str = ""
-    free_in: tuple[str, ...] = ()
-
-    def with_namesakes(self, **changes: Any) -> CloseMark:
-        """This mark and the others of its words with `changes` to their fields."""
-        others = tuple(other.with_namesakes(**changes) for other in self.others)
-        return replace(self, **changes, others=others)
 
     @property
-    def elsewhere(self) -> tuple[tuple[int, tuple[str, ...]], ...]:
+    def elsewhere(self) -> tuple[Elsewhere, ...]:
         """The live ones of the `others` that ask for a closer look in markets where neither this one holds nor one
-        before them: the place of each among them, and these markets."""
+        before them, each as often as it is of another concern in some of these."""
         met = set(self.holds)
         told = []
         for place, other in enumerate(self.others):
-            markets = tuple(market for market in other.holds if market not in met)
-            if markets and not other.mark.is_dead and other.level >= Level.LOOK:
-                met.update(markets)
-                told.append((place, markets))
+            if other.mark.is_dead:
+                continue
+            alike: dict[tuple[float, bool], list[str]] = {}
+            for market, concern, knockout in other._each_market():
+                if market not in met and level_of(concern) >= Level.LOOK:
+                    alike.setdefault((concern, knockout), []).append(market)
+            met.update(market for markets in alike.values() for market in markets)
+            told += [Elsewhere(place, tuple(markets), *grade) for grade, markets in alike.items()]
         return tuple(told)
 
     @property
     def in_markets(self) -> tuple[tuple[str, float, bool], ...]:
         """Each market with the concern of the mark there, and whether it is a knockout there, where markets differ."""
-        heard = ((one.market, replace(self.closeness, sound=one.sound), one.abroad) for one in self.by_market)
-        there = (
-            (market, replace(self, closeness=near, abroad=abroad, by_market=(), holds=(market,)))
-            for market, near, abroad in heard
-        )
-        told = tuple((market, one.concern, one.conflict.knockout) for market, one in there)
-        return told if len({(concern, bars) for _, concern, bars in told}) > 1 else ()
+        told = self._each_market()
+        return told if len({(concern, knockout) for _, concern, knockout in told}) > 1 else ()
 
-    @property
-    def is_free(self) -> bool:
-        """Whether anyone may use what a name shares with the mark where it holds."""
-        return self.free or (bool(self.holds) and {*self.holds} <= {*self.free_in})
+    def _each_market(self) -> tuple[tuple[str, float, bool], ...]:
+        if len({one.alike for one in self.by_market}) < 2:
+            return tuple((market, self.concern, self.knockout) for market in self.holds)
+        there = ((one.market, self.there(one)) for one in self.by_market)
+        return tuple((market, one.concern, one.knockout) for market, one in there)
+
+    def there(self, one: InMarket) -> CloseMark:
+        """This mark as it is in one of its markets."""
+        found = replace(self, closeness=one.closeness, abroad=one.abroad, free=one.free)
+        return found if found.conflict.knockout is found.knockout else replace(found, knockout=not found.knockout)
+
+    def where_gravest(self) -> CloseMark:
+        """This mark as it is in the market where it asks for most attention; the first of equals."""
+        apart = {one.alike: one for one in reversed(self.by_market)}  # the first of those that are alike
+        each = [self.there(one) for one in self.by_market if apart[one.alike] is one]
+        return max(each, key=lambda one: (one.knockout, one.concern), default=self)
 
     @property
     def conflict(self) -> Conflict:
@@ -157,7 +180,7 @@ class CloseMark:
         translated = max(meaning, WORD_FOR_WORD) if meaning else 0.0
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
-            renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.is_free,
+            renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
             credited=self.credited, abroad=self.abroad, descriptive=self.descriptive, rest=self.rest,
             lapsed=self.lapsed,
         )  # fmt: skip

@@ -16,7 +16,7 @@ from ..text import parse
 from ..text.inflection import other_number
 from .crowd import divided, says_little
 
-__all__ = ["TakenOver", "house_words", "is_credited", "one_holds_the_other", "taken_over"]
+__all__ = ["TakenOver", "holds_whole", "house_words", "is_credited", "one_holds_the_other", "taken_over"]
 
 _JOINING = frozenset(("and", "und", "et", "y", "e", "en", "och", "og"))
 """What joins two names, & among them, which is read as "and"."""
@@ -106,8 +106,20 @@ def is_credited(found: TakenOver, mark: Mark) -> bool:
 def one_holds_the_other(name: str, mark: Mark) -> bool:
     """Whether all of a name stands in a registered mark, or all of it in the name, however the words are spaced. If
     they are close as a whole too, the mark is credited with some distinctiveness though what they share describes."""
-    ours, theirs = ("".join(parse(text).words) for text in (name, mark.text))
-    return mark.status == "live" and (ours in theirs or theirs in ours)
+    return mark.status == "live" and (holds_whole(mark.text, name) or holds_whole(name, mark.text))
+
+
+def holds_whole(text: str, held: str) -> bool:
+    """Whether words of `text` that follow each other, or parts of them, are together all of `held`, however both are
+    spaced. Letters that only stand inside another word are no element of it."""
+    words, whole = parse(text).words, "".join(parse(held).words)
+    if not whole or whole not in "".join(words):
+        return False
+    return any(
+        "".join(each[first:last]) == whole
+        for each in dict.fromkeys((words, _divided(words)))
+        for first, last in combinations(range(len(each) + 1), 2)
+    )
 
 
 def _without_forms(added: tuple[str, ...], whole: tuple[str, ...]) -> tuple[str, ...]:

@@ -305,7 +305,7 @@ def test_marks_of_one_owner_with_the_same_words_raise_one_question(report: Repor
     found = replace(close("DUSKFAL", 0.96, knockout=True, owner="Osterlin AB"), held=("GB",))
     found = replace(found, mark=replace(found.mark, territories=("GB",)))
     other = Mark("DUSKFAL", status="live", owner=owner, classes=(3, 21), territories=("EU",))
-    found = replace(found, others=(other,), elsewhere=(Elsewhere(0, ("DE",), 1.0),))
+    found = replace(found, others=(other,), elsewhere=(Elsewhere(0, ("DE",), 1.0, knockout=True),))
     (asked,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), replace(report, markets=("GB", "DE")))
     assert ("The same is to be asked in DE, where its owner has the same words" in asked) is joined
     assert "classes 3 and 21" in asked

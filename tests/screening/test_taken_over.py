@@ -117,7 +117,7 @@ def test_what_a_generic_name_shares_is_free_to_all(tmp_path: Path) -> None:
     """A generic term can serve nobody as a mark (TMEP 1209.01(c)), so it is no dominant element."""
     rows = f"PANNIER HARBOUR,{GOODS},live,Own,GB,12,\nPANNIER,{GOODS},live,Other,GB,12,\n"
     beside, same = sorted(screened(tmp_path, "Pannier", rows, ("GB",)), key=lambda one: one.concern)
-    assert beside.is_free
+    assert beside.free
     assert beside.level < Level.SERIOUS
     assert same.knockout
     assert replace(Conflict(0.6, 0.6, 0.8, 1.0), free=True).concern == pytest.approx(0.8 * FREE_TO_ALL)
