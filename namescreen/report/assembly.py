@@ -117,7 +117,7 @@ def entry_of(
         words=words,
         marks=found.close_marks
         if isinstance(found.close_marks, NotChecked)
-        else tuple(_mark(one, with_reasons) for one in found.close_marks),
+        else tuple(_mark(one, found.markets, with_reasons) for one in found.close_marks),
         distinctiveness=_distinctiveness(found.distinctiveness),
         readings=found.readings
         if isinstance(found.readings, NotChecked)
@@ -154,7 +154,7 @@ def _score(value: float) -> float:
     return round(min(1.0, max(0.0, float(value))), 4)
 
 
-def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
+def _mark(found: screening.CloseMark, markets: Sequence[str], with_reasons: bool) -> CloseMark:
     near, related = found.closeness, found.goods_relatedness
     meaning = found.meaning
     return CloseMark(
@@ -182,8 +182,19 @@ def _mark(found: screening.CloseMark, with_reasons: bool) -> CloseMark:
         element=found.element,
         foreign=found.foreign,
         descriptive=found.descriptive,
-        levels=tuple(InMarket(market, _score(concern), bars) for market, concern, bars in found.in_markets),
+        levels=_levels(found, markets),
     )
+
+
+def _levels(found: screening.CloseMark, markets: Sequence[str]) -> tuple[InMarket, ...]:
+    """The level in each of `markets`, in their order, where a mark or a further one of its words holds; () where there
+    is no further one, and the mark has one level in all."""
+    if not found.elsewhere and not found.in_markets:
+        return ()
+    told = {market: (concern, knockout) for market, concern, knockout in found.each_market}
+    told |= {market: (one.concern, one.knockout) for one in found.elsewhere for market in one.markets}
+    ordered = [market for market in markets if market in told] or [*told]
+    return tuple(InMarket(market, _score(told[market][0]), told[market][1]) for market in ordered)
 
 
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:

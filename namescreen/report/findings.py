@@ -53,11 +53,14 @@ def grade_words(knockout: bool, level: Level) -> str:
 
 def grades(found: CloseMark, markets: Sequence[str]) -> dict[str, tuple[bool, Level]]:
     """In each of `markets` where the marks of an owner hold, whether one is a knockout there, and its level; the higher
-    the graver. A mark of another market says nothing of it, nor does how it is heard there."""
+    the graver, in the order of the brief. A mark of another market says nothing of it, nor does how it is heard
+    there."""
     told = {market: (found.knockout, mark_level(found)) for market in markets}
     told |= {one.market: (one.knockout, level_of(one.concern)) for one in found.levels if one.market in told}
     further = {market: (one.knockout, level_of(one.concern)) for one in found.elsewhere for market in one.markets}
-    return further | told
+    graded = further | told
+    ordered = (one.market for one in found.levels if one.market in graded)
+    return {market: graded[market] for market in dict.fromkeys((*ordered, *graded))}
 
 
 def conflict_of(found: CloseMark) -> Conflict:

@@ -91,10 +91,11 @@ class CloseMark:
     `renewable_until` is the day (ISO 8601) until which a mark whose term ran out can be renewed; empty for others.
     `held` are the markets where it holds, if not all of them do. `lapsed` says that the list calls the mark live
     although its term ran out and the months for renewing it late are over on the day of the report. `elsewhere` tells
-    of the others that bite in further markets, and `levels` of each market where the mark holds, if markets differ: by
-    how buyers hear it, and whether they understand it. `element` says what both have in common where one takes it over,
-    or it is left without surplus words, `foreign` which words of the name the mark says in another language, each as a
-    sentence; `descriptive` that they share only words which describe the goods.
+    of the others that bite in further markets, and `levels` of each market where it or one of these holds, in the order
+    of the brief, if there is one of these or markets differ: by how buyers hear it, whether they understand it, and
+    whether what both share is free to all there. `element` says in a sentence what both have in common where one takes
+    it over, or it is left without surplus words, `foreign` in a clause, without a full stop, which words of the name
+    the mark says in another language; `descriptive` that they share only words which describe the goods.
     """
 
     mark: Mark

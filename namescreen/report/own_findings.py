@@ -33,7 +33,8 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
     level, reach = Level.NOTHING, 0
     plainly = part.category == "descriptive" and part.score < PLAINLY_DESCRIPTIVE
     if part.category == "descriptive":
-        level, reach = Level.SERIOUS if plainly else Level.LOOK, _reach(part)
+        level = Level.SERIOUS if plainly else Level.LOOK
+        reach = _reach(part, level)
     bars = part.category == "generic" or (plainly and in_most_markets(part.markets))
     if level is Level.NOTHING and not bars and (asked := unread(part)):
         word = asked.split('"')[1] if '"' in asked else "a word"
@@ -50,7 +51,7 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
         return Finding(OWN_CHECK, Level.LOOK, told, part.score, reach=EVERYWHERE)
     if bars:
         return Finding(OWN_CHECK, Level.SERIOUS, scored + by_market(entry, part), part.score, True, LIKELY_REFUSED,
-                       _reach(part))  # fmt: skip
+                       _reach(part, Level.SERIOUS))  # fmt: skip
     label = _unbarred(part) if level is Level.NOTHING else ""
     return Finding(OWN_CHECK, level, scored + by_market(entry, part), part.score, False, label, reach)
 
@@ -91,10 +92,13 @@ def for_the_union_alone(part: Distinctiveness) -> bool:
     return not told and only_for_the_union(part.category, part.markets, barred)
 
 
-def _reach(part: Distinctiveness) -> int:
-    """In how many markets a name is what it is called, or worse."""
-    stopped = [one for one in of_the_markets(part.markets) if one.called not in FREE]
-    return len(stopped) if part.differs and stopped else EVERYWHERE
+def _reach(part: Distinctiveness, level: Level) -> int:
+    """In how many markets a name is refused at this `level`, or a graver one; `EVERYWHERE` if in all of them."""
+    own = of_the_markets(part.markets)
+    refused = [one for one in own if one.called not in FREE]
+    if level >= Level.SERIOUS:
+        refused = [one for one in refused if one.called == "generic" or one.score < PLAINLY_DESCRIPTIVE]
+    return len(refused) if 0 < len(refused) < len(own) else EVERYWHERE
 
 
 def by_market(entry: NameEntry, part: Distinctiveness) -> str:

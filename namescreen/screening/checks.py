@@ -83,7 +83,9 @@ class Checks:
         unread = _goods_not_read(distinctiveness)
         told = (*parts, *unread, *goods, *unjudged, *missing)
         reasons = dict.fromkeys(one for one in told if isinstance(one, NotChecked))
-        return Screening(name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons))
+        return Screening(
+            name, marks, distinctiveness, readings, coverage, addresses, tuple(reasons), markets=self.markets
+        )
 
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""

@@ -143,7 +143,7 @@ class CloseMark:
             if other.mark.is_dead:
                 continue
             alike: dict[tuple[float, bool], list[str]] = {}
-            for market, concern, knockout in other._each_market():
+            for market, concern, knockout in other.each_market:
                 if market not in met and level_of(concern) >= Level.LOOK:
                     alike.setdefault((concern, knockout), []).append(market)
             met.update(market for markets in alike.values() for market in markets)
@@ -153,10 +153,12 @@ class CloseMark:
     @property
     def in_markets(self) -> tuple[tuple[str, float, bool], ...]:
         """Each market with the concern of the mark there, and whether it is a knockout there, where markets differ."""
-        told = self._each_market()
+        told = self.each_market
         return told if len({(concern, knockout) for _, concern, knockout in told}) > 1 else ()
 
-    def _each_market(self) -> tuple[tuple[str, float, bool], ...]:
+    @property
+    def each_market(self) -> tuple[tuple[str, float, bool], ...]:
+        """Each market where the mark holds with its concern there, and whether it is a knockout there."""
         if len({one.alike for one in self.by_market}) < 2:
             return tuple((market, self.concern, self.knockout) for market in self.holds)
         there = ((one.market, self.there(one)) for one in self.by_market)
@@ -249,7 +251,8 @@ class Screening:
 
     A check that was not made is `NotChecked`, and listed in `not_checked`. `close_marks` stand closest first
     by overall closeness, marks of the same words together as one; `coverage` says what the readings were looked up in.
-    `shared_words` are those of the name that many owners use for related goods.
+    `shared_words` are those of the name that many owners use for related goods, and `markets` those asked about, in
+    their order.
     """
 
     name: str
@@ -260,6 +263,7 @@ class Screening:
     addresses: Estimate | NotChecked
     not_checked: tuple[NotChecked, ...]
     shared_words: tuple[SharedWord, ...] = ()
+    markets: tuple[str, ...] = ()
 
     @property
     def knockouts(self) -> tuple[CloseMark, ...]:

@@ -123,8 +123,8 @@ def test_a_translation_is_asked_about_in_the_words_of_its_market(
 
 
 def test_marks_below_all_levels_are_named_by_concern_and_say_why(tmp_path: Path) -> None:
-    """What shares the telling word, says it in the buyers' language, or would be grave if it lived; a far mark of the
-    same word does not hide them, and where an international one holds is asked."""
+    """What shares the telling word: a far mark of the same word does not hide it, and where an international one holds
+    is asked. What says it in the buyers' language for goods like ours has a row of its own."""
     rows = (
         "OWLS,1,7,tractors,live,A,US,2020-01-01,2020-06-01\n"
         "OWL & THISTLE,1500001,20,mirrors,live,B,WO,2020-01-01,2020-06-01\n"
@@ -134,7 +134,8 @@ def test_marks_below_all_levels_are_named_by_concern_and_say_why(tmp_path: Path)
     (one,) = report.names
     assert "OWL & THISTLE" in {found.mark.text for found in worth_a_word(one, GOODS)}
     text = to_markdown(report)
-    assert 'in german "eule" says "owl' in text.casefold()  # in its row, or below the rows
+    (row,) = (line for line in text.splitlines() if line.startswith("| EULE ("))
+    assert 'In German "eule" says "owls"' in row
     assert "where it holds is not stated" in text
     (asked,) = (one for one in questions(one, report) if one.startswith("Where does OWL & THISTLE"))
     assert "WIPO" in asked
@@ -223,3 +224,17 @@ def test_what_is_minor_for_a_name_keeps_it_from_no_first_place(report: Report) -
     short = to_markdown(replace(report, names=(look, union))).split("## In short")[1].split("##")[0]
     assert "Torvale stands first" in short
     assert "No name can be put first" not in short
+
+
+def test_markets_stand_in_the_order_of_the_brief_whichever_mark_holds_there(tmp_path: Path) -> None:
+    rows = (
+        "QUENDRILL,1,24,wool blankets,live,Ostmar SARL,US,2020-11-02,2021-03-04\n"
+        "QUENDRILL,2,24,wool blankets,live,Ostmar SARL,DE,2021-11-02,2022-03-04\n"
+        "QUENDRILL,3,24,wool blankets,live,Ostmar SARL,GB,2022-11-02,2023-03-04\n"
+    )
+    report = report_on(tmp_path, "Quendrill", rows, ("US", "DE", "GB"))
+    text = to_markdown(report)
+    assert "knockout: QUENDRILL in US, DE and GB" in text
+    assert "knockout in US, DE and GB (QUENDRILL)" in text
+    swapped = report_on(tmp_path, "Quendrill", rows, ("GB", "DE", "US"))
+    assert "knockout: QUENDRILL in GB, DE and US" in to_markdown(swapped)

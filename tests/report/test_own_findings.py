@@ -87,3 +87,26 @@ def test_a_name_that_falls_in_some_markets_is_told_apart_from_one_that_falls_in_
         "Strike, or ask about first: Nowhere (knockout: DUSKFALL). Falls in some markets only, and may be kept for the "
         "others: Three (knockout: DUSKFALL in DE)."
     )
+
+
+def test_reach_counts_the_markets_where_a_name_is_as_grave_as_at_worst() -> None:
+    """Descriptive in two markets, and plainly so in one; all of them in the second case, though "EU" is left out."""
+
+    def reach(category: str, score: float, *told: MarketView) -> int:
+        one = entry(name="Warm Felt", distinctiveness=Distinctiveness(category, score, markets=told))
+        return finding_of(one, "distinctiveness").reach
+
+    mild, plain = MarketView("GB", "descriptive", 0.5), MarketView("US", "descriptive", 0.1)
+    assert reach("descriptive", 0.1, plain, mild, MarketView("DE", "arbitrary", 0.7)) == 1
+    assert reach("descriptive", 0.1, plain, mild) == 1
+    assert reach("descriptive", 0.5, mild, MarketView("DE", "arbitrary", 0.7)) == 1
+    states = MarketView("DE", "generic", 0.05), MarketView("FR", "descriptive", 0.1)
+    assert reach("generic", 0.05, *states, MarketView("EU", "generic", 0.05)) == EVERYWHERE
+
+
+def test_a_name_that_falls_in_every_state_is_not_told_as_falling_in_some_markets_only(report: Report) -> None:
+    told = (MarketView("DE", "generic", 0.05), MarketView("FR", "descriptive", 0.1), MarketView("EU", "generic", 0.05))
+    one = entry(name="Warmfilz", distinctiveness=Distinctiveness("generic", 0.05, markets=told))
+    text = to_markdown(replace(report, markets=("DE", "FR", "EU"), names=(one,)))
+    assert "Falls in some markets only" not in text
+    assert "Strike, or ask about first: Warmfilz" in text

@@ -326,7 +326,7 @@ def test_a_word_that_both_share_in_another_number_is_named(report: Report) -> No
 
 
 def test_what_is_left_without_surplus_words_is_asked_about(report: Report) -> None:
-    """TMEP 1207.01(b)(iii); Court of Justice, C-334/05 P, Shaker: the whole impression decides (from memory)."""
+    """TMEP 1207.01(b)(iii): what is added seldom keeps marks apart (from memory)."""
     told = 'Compared without "sons", which seldom keeps marks apart: "duskfall" and "duskfal".'
     found = replace(close("DUSKFAL & SONS", 0.6), element=told, concern=0.7)
     (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
