@@ -19,8 +19,8 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL", "IDENTICAL_GOODS"),
-    *("LEAST_CLOSE", "LIKELY_REFUSED"),
+    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL_GOODS"),
+    *("LEAST_CLOSE", "LIKELY_REFUSED", "MIDDLE_OF_LOOK"),
     *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "PLAINLY_OTHER", "SAME_GOODS"),
     *("SOLD_TOGETHER", "STEPS"),
     *("Conflict", "Finding", "Level", "flaw_of_its_own", "gate", "grave_findings", "is_close", "level_of"),
@@ -118,9 +118,10 @@ BARRED = 4
 STEPS = ((0.62, Level.SERIOUS), (0.51, Level.LOOK), (0.38, Level.MINOR))
 """Concern at or above which a mark has a level."""
 
-IDENTICAL = 0.56
-"""The least concern of an identical live mark of the markets for goods that are not other ones, and the most of any
-mark for other goods: in the middle of "look closer"."""
+MIDDLE_OF_LOOK = 0.56
+"""A concern in the middle of "look closer". It is the least of an identical live mark of the markets for goods that are
+not other ones, and, short of a knockout, the most of a mark for other goods, of one that has probably lapsed, and of
+one that shares only words which describe the goods. Ours, not fitted."""
 
 EVEN = STEPS[1][0]
 """The overall closeness at which marks for the same or close goods were held too alike as often as not
@@ -256,19 +257,17 @@ class Conflict:
         if self.translated and share >= OTHER_GOODS:
             value = max(value, STEPS[2][0])
         if self.identical:
-            value = max(value, IDENTICAL if share >= OTHER_GOODS else STEPS[1][0])
+            value = max(value, MIDDLE_OF_LOOK if share >= OTHER_GOODS else STEPS[1][0])
         elif self.near_identical and share >= OTHER_GOODS:
             value = max(value, STEPS[1][0])
         if self.descriptive and not self.near_identical:
             value = min(value, MOST_MINOR)
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
-        if share < OTHER_GOODS or self.lapsed:
-            value = min(value, IDENTICAL)
+        if share < OTHER_GOODS or self.lapsed or self.descriptive:
+            value = min(value, MIDDLE_OF_LOOK)
         if share < PLAINLY_OTHER and not self.identical:
             value = min(value, MOST_MINOR)
-        if self.descriptive:  # and no knockout
-            value = min(value, IDENTICAL)
         if self.ended and not self.renewable:
             value /= 2
         return value / 2 if self.bites is False else value

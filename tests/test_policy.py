@@ -9,7 +9,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.closeness.calibration import calibration
-from namescreen.policy import EVEN, SAME_GOODS, STEPS, Conflict, Finding, Level, gate, level_of, worst
+from namescreen.policy import (
+    EVEN,
+    MIDDLE_OF_LOOK,
+    OTHER_GOODS,
+    SAME_GOODS,
+    STEPS,
+    Conflict,
+    Finding,
+    Level,
+    gate,
+    level_of,
+    worst,
+)
 
 SHARE = st.floats(0, 1)
 conflicts = st.builds(
@@ -103,3 +115,14 @@ def test_a_name_is_in_the_group_of_its_worst_finding(each: list[Finding]) -> Non
     assert gate(each[:1], made) <= group
     unmade = [one for one in each if one.level is Level.NOT_CHECKED and one.check in made]
     assert not unmade or group >= Level.LOOK
+
+
+@given(conflicts, st.booleans(), st.booleans())
+def test_what_is_no_knockout_is_never_serious_for_other_goods_lapsed_or_by_description_alone(
+    one: Conflict, lapsed: bool, descriptive: bool
+) -> None:
+    held = replace(one, lapsed=lapsed, descriptive=descriptive)
+    other = held.goods is not None and held.goods < OTHER_GOODS
+    if not held.knockout and (lapsed or descriptive or other):
+        assert held.concern <= MIDDLE_OF_LOOK
+        assert level_of(MIDDLE_OF_LOOK) is Level.LOOK

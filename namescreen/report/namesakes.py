@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..marks.mark import Mark
 from ..plain_text import shorten, some
-from ..policy import IDENTICAL, Level, level_of
+from ..policy import MIDDLE_OF_LOOK, Level, level_of
 from ..territories import law_of
 from .findings import conflict_of, is_of_other_goods, mark_level
 from .law import objection, on_citing_offices
@@ -36,7 +36,7 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
         only = {"pending": ", applied for", "opposed": ", applied for and opposed"}.get(mark.status, "")
         cites = on_citing_offices(one.markets) if found.knockout else ""
         return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.{cites}", *in_force_notes(mark, report)))
-    far = conflict_of(found).identical and one.concern <= IDENTICAL
+    far = conflict_of(found).identical and one.concern <= MIDDLE_OF_LOOK
     known = "would its goods be held similar all the same, or is it known beyond them there"
     question = known if far else objection(name, one.markets)
     asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"
