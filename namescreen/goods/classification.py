@@ -19,7 +19,7 @@ from ..text import parse
 from .broader import layers_above, leading_senses, names_above, names_of
 from .nice import CLASSES
 from .wording import in_english
-from .words import base_form, known_as
+from .words import MADE_SO, base_form, known_as
 
 __all__ = [
     "STEP", "ZERO", "ClassGuess", "chance_of_one_class", "classes", "features", "guesses", "likely_classes",
@@ -102,8 +102,8 @@ _SENSES = 4
 """The noun senses among which the one is looked for in which a plant is food."""
 _SMALL = frozenset(
     "a all an and are as at be being by etc for from in including is its kinds namely not of on or other such than "
-    "that the their to use used via which with fitted coated".split()
-)
+    "that the their to use used via which with".split()
+) | MADE_SO
 _QUALIFIES = re.compile(
     r"(?:not|for|of|made|with|without|in|on|by|being|adapted|other)\b|non\b|[\w-]*electric(?:al)?$", re.IGNORECASE
 )

@@ -12,7 +12,7 @@ from ..tables import open_table
 from ..text import best_split
 from .context import context
 from .description import KEPT_AWAY, NOTHING, Evidence, EvidenceKind, in_context
-from .kept_off import GUARDS, KEPT_OFF
+from .kept_off import GUARDS, keep_off
 from .phrases import base_form, plain_words
 from .places import place_of
 from .proper_names import is_trade_name
@@ -35,7 +35,7 @@ __all__ = [
 
 LEAST_PART = 4
 PLAIN = 0.8
-"""Weight in the context of the goods from which a part of three letters is seen in a word."""
+"""Weight in the context of the goods from which a part of three letters is seen in a word; chosen, not fitted."""
 IN_COMPOUND, EVERYDAY = 2.5, 4.0
 """Zipf values from which a word of four letters or more, and one of three, are seen in a compound: ember, fox."""
 KNOWN_TO_READERS = 3.0
@@ -53,13 +53,16 @@ RESPELT_SOUNDS_LIKE = 0.81
 KNOWN_SOUNDS_LIKE = 0.97
 """The same of a word that is known itself, and means something else: a petal is no pedal, a doe is heard as dough."""
 RESPELT = 0.85
-"""How plainly a part of a closed word must describe the goods as it is heard, beside another that does."""
+"""How plainly a part of a closed word must describe the goods as it is heard, beside another that does; chosen, not
+fitted."""
 PART_TELLS, SHORTEST_HEARD = 0.5, 3
-"""How plainly each part of a closed word must describe the goods where they are only heard, and its fewest letters."""
+"""How plainly each part of a closed word must describe the goods where they are only heard, and its fewest
+letters; chosen, not fitted."""
 ONSETS = frozenset("bcdfgklmnprstvz")
 """Consonants that are read as they are written before another sound."""
 WHOLE_PHRASE = 20.0
-"""More than any other way to divide a word scores: what is kept off, and what guards against it (windstopper)."""
+"""More than any other way to divide a word scores: what is kept off, and what guards against it
+(windstopper). Chosen, not fitted."""
 MOSTLY = 0.7
 """The share of an unknown word from which the describing word in it says as much as alone; less only hints at it, as
 Snugglo at snug: buyers must take it apart (TMEP 1209.01(a), suggestive)."""
@@ -100,7 +103,7 @@ def divided(word: str, goods: str) -> tuple[str, ...]:
 
     def score(*parts: str) -> float | None:
         first, second = map(len, parts)
-        if parts[0] in KEPT_OFF and parts[1] in GUARDS:
+        if parts[1] in GUARDS and keep_off(parts[0], goods):
             return WHOLE_PHRASE
         if second < 3 or parts[1] in _ENDINGS or (first == 2 and parts[0] not in _SHORT_STARTS):
             return None

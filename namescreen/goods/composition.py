@@ -163,12 +163,12 @@ def may_name_goods(judged: tuple[Judged, ...]) -> bool:
     return bool(judged) and not made and all(named) and any(one.evidence.names_goods for one in judged)
 
 
-def only_describes(judged: tuple[Judged, ...]) -> bool:
+def only_describes(judged: tuple[Judged, ...], goods: str) -> bool:
     """Whether a name is a quality and what has it, as heard or as translated (soft hands), or a material of the goods:
     it does no more than describe (TMEP 1209.03(d))."""
     if len(judged) == 1 and judged[0].meaning is None and (_is_kind_by_name(judged[0]) or _is_long_term(judged[0])):
         return True
-    kept_away = len(judged) == 1 and says_what_is_kept_away(judged[0].stands_for)
+    kept_away = len(judged) == 1 and says_what_is_kept_away(judged[0].stands_for, goods)
     if kept_away or (len(judged) == 1 and " " in judged[0].stands_for and is_quality(judged[0].stands_for)):
         return True  # hand woven, in one word of another language
     if len(judged) == 1:

@@ -20,8 +20,7 @@ from .broader import ancestors, leading_senses, names_above
 from .context import ASSOCIATED, NAMES_GOODS, Context, Near, context
 from .firms import is_firm_word
 from .groups import is_listed, ties
-from .kept_off import KEPT_OFF as KEPT_OFF_WORDS
-from .kept_off import LACKING, kept_off_by
+from .kept_off import LACKING, LEAST_TERM, keep_off, kept_off_by, may_lack
 from .known_places import comes_from
 from .materials import is_material, is_sort_of_stuff
 from .phrases import Item, base_form, items, plain_words
@@ -39,25 +38,32 @@ __all__ = [
 
 SETTLED_PLACE = 0.6
 SURNAME, COMMON_SURNAME = 0.6, 5000
-INGREDIENT = 0.55
-LIKE_A_QUALITY = 0.65
+"""How plainly a surname says no more than one, and the rank down to which one is common; chosen, not fitted."""
+INGREDIENT, LIKE_A_QUALITY = 0.55, 0.65
+"""How plainly what goods may hold, and a word much like a listed quality, describe; chosen, not fitted."""
 MATERIAL = "a material that such goods are made of or hold"
 THOUGHT_OF_WITH = 0.35
 """Association from which a material belongs to the goods: beeswax and hand balm have 0.36, leather and candle 0."""
 RELATED, IN_THE_TEXT, BRINGS_TO_MIND, OUT_OF_CONTEXT = 0.3, 0.8, 0.15, 0.5
 """Evidence between the first two weights is reduced to the last share if association is below the third: ours."""
 NAMES = frozenset(("surname", "given name"))
-PHRASE, KIND_IN_TRADE, LEAST_TERM = 0.75, 0.85, 0.5
+PHRASE, KIND_IN_TRADE = 0.75, 0.85
+"""How plainly a word that makes a kind of goods does, by a dictionary and by the trade; chosen, not fitted."""
 SAME_GROUP, SAME_MARKET = 0.75, 0.25
+"""How plainly a word describes that names goods for the same purpose, or others that the same shops sell, which is a
+hint at most. Chosen, not fitted."""
 KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready tested stopping".split())
 """What makes a quality of the word before it: tangle free, chew proof, oven ready."""
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
-KEPT_OFF, ADJECTIVE, FORM = 0.75, 0.7, 0.7
+KEEPS_OFF, ADJECTIVE, FORM = 0.75, 0.7, 0.7
+"""How plainly a word describes that says what the goods keep off (their function), is the adjective of a word of them
+(a feature), or the form in which they come; each below a term of the trade. Chosen, not fitted."""
 CLOSE_SORT, NARROW = 0.8, 150
-"""How plainly a sort of the goods describes them, and the most sorts of them that there may be."""
+"""How plainly a sort of the goods describes them, and the most sorts of them that there may be. Chosen, not fitted."""
 SORTS_OF = frozenset(("noun.artifact", "noun.food"))
+"""The domains of WordNet in whose senses goods are named."""
 BLENDS = frozenset("blend mix mixture medley melange assortment".split())
 """Words for goods that are mixed; from memory."""
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
@@ -129,7 +135,7 @@ def describe(word: str, goods: str) -> Evidence:
         found += [
             _in_phrase(word, around, goods),
             _quality(word),
-            of_kind("quality") if says_what_is_kept_away(word) else NOTHING,
+            of_kind("quality") if says_what_is_kept_away(word, goods) else NOTHING,
             _material(word, goods),
             Evidence(_tendency(word)),
         ]
@@ -172,10 +178,11 @@ def _quality(word: str) -> Evidence:
     return Evidence(LIKE_A_QUALITY, why, section=DESCRIBES) if like else NOTHING
 
 
-def says_what_is_kept_away(phrase: str) -> bool:
-    """Whether folded words say what goods lack or withstand: sugar free, chew proof."""
+def says_what_is_kept_away(phrase: str, goods: str) -> bool:
+    """Whether folded words say what goods lack or withstand: sugar free, chew proof; but pigeon free of such alone as
+    keep pigeons off."""
     what, _, how = phrase.rpartition(" ")
-    return how in KEPT_AWAY and lexicon().known(what)
+    return how in KEPT_AWAY and lexicon().known(what) and may_lack(what, goods)
 
 
 def _material(word: str, goods: str) -> Evidence:
@@ -317,11 +324,11 @@ def _term(word: str, goods: str) -> Evidence:
 def _kept_off(word: str, goods: str) -> Evidence:
     """The word is what the goods keep off, or much like it: a breeze, of draught excluders."""
     lacking = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
-    if lacking != word and (lacking in KEPT_OFF_WORDS or lacking in kept_off_by(goods)):  # squeakless
-        return Evidence(KEPT_OFF, f'without "{lacking}"', kind=EvidenceKind.PURPOSE, section=DESCRIBES)
+    if lacking != word and keep_off(lacking, goods):  # squeakless
+        return Evidence(KEEPS_OFF, f'without "{lacking}"', kind=EvidenceKind.PURPOSE, section=DESCRIBES)
     what = kept_off_by(goods).get(word, "")
     why = "what the goods keep off" if word == what else f'much like "{what}", which the goods keep off'
-    return Evidence(KEPT_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
+    return Evidence(KEEPS_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
 
 
 def _of_noun(word: str, around: Context) -> Evidence:

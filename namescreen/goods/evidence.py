@@ -308,7 +308,7 @@ def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bo
                 _same_class(word, goods),
                 heard,
                 "laudatory" in of_kind,
-                "quality" in of_kind or ("taste" in of_kind and around.food) or says_what_is_kept_away(word),
+                "quality" in of_kind or ("taste" in of_kind and around.food) or says_what_is_kept_away(word, goods),
                 "people" in of_kind,
                 is_firm_word(word, goods),
                 "number" in of_kind or word.isdecimal(),

@@ -1,31 +1,28 @@
-"""What goods keep off: the words for it, for what guards against it, and of what goods say so themselves (draught
-excluders, moth traps)."""
+"""Whether goods keep off, hold back or treat what a word says: by their own words (draught excluders, moth traps), by
+what such goods are for (`nuisances`), or by what their trade says of them."""
 
 from __future__ import annotations
 
 from functools import lru_cache
 
 from ..lexicon import lexicon
-from .phrases import items
+from .animals import is_animal
+from .broader import leading_senses, names_above
+from .classification import likely_classes
+from .context import FOOD_CLASSES, context
+from .nuisances import GOODS_AGAINST, KEPT_OFF
+from .phrases import base_form, items, plain_words
+from .trade_words import term_for
+from .wording import in_english
 
-__all__ = ["GONE_AFTER", "GONE_BEFORE", "GUARDS", "KEPT_OFF", "LACKING", "kept_off_by"]
+__all__ = ["GONE_AFTER", "GONE_BEFORE", "GUARDS", "KEPT_OFF", "LACKING", "LEAST_TERM", "keep_off", "kept_off_by",
+           "may_lack"]  # fmt: skip
 
 GUARDS = frozenset(
     "guard guards shield protector protection stopper blocker buster barrier defence defense stop off catcher trap "
-    "excluder repellent deterrent killer".split()
+    "excluder repellent deterrent killer fighter remover eraser eliminator banisher zapper repeller beater".split()
 )
-KEPT_OFF = frozenset(
-    """
-    frost rain wind sun dust dirt mud splash spill snow sand noise bug insect moth mosquito tick flea rust stain odour
-    odor moisture draught draft heat cold chill glare static slug snail mouse rat deer mould mold limescale germ scratch
-    shock storm weather water fire uv smell weed crumb hair ice fog damp leak drip breeze fly wasp ant spider mite gnat
-    midge hornet louse lice nit aphid greenfly vole mole rabbit pigeon squirrel marten badger rodent vermin pest termite
-    woodworm cockroach squeak creak rattle wobble scuff wrinkle crease tangle knot frizz lint fluff pill sweat stink
-    mildew fungus algae grime grease soot spark tarnish clog slip skid chafe itch bite sting theft germ virus bacteria
-    pollen moisture hail sleet slush splatter spatter fade shrink snore plaque
-    """.split()
-)
-"""What goods keep off, before a word for what guards: frost guard."""
+"""Words for what guards, after what is kept off: frost guard. Goods of these names may keep off anything."""
 GONE_BEFORE = frozenset(
     "no stop zero bye goodbye never without less beat banish kill fight block sans sin senza ohne zonder sem bez utan "
     "uden contre contra contro gegen tegen stopp adieu adios ciao adeus tschuess weg".split()
@@ -35,12 +32,16 @@ GONE_AFTER = frozenset("begone away off out gone bye less stop free ade adieu ad
 LACKING = frozenset(("less", "free"))
 """What says after it that there is none of it."""
 _PREVENTING = GUARDS | frozenset(
-    "screen net seal insulation absorber eliminator remover control insulator strip tape preventer proofing".split()
+    "screen net seal insulation absorber control insulator strip tape preventer proofing".split()
 )
 """What goods are called that keep off or take away what the word before says."""
 _NUISANCES = frozenset(("noun.phenomenon", "noun.animal", "noun.state", "noun.substance", "noun.event"))
+LEAST_TERM = 0.5
+"""How plainly a term of the trade must be said of the goods for them to have to do with what it says; chosen, not
+fitted."""
 CLOSE = 0.45
-"""How close a dictionary must put a word to what goods keep off for it to be much the same."""
+"""How close a dictionary must put a word to what goods keep off for it to be much the same; chosen, not
+fitted."""
 
 
 @lru_cache(maxsize=256)
@@ -58,3 +59,41 @@ def kept_off_by(goods: str) -> dict[str, str]:
                 if closeness >= CLOSE and any(one.domain in domains for one in leading):
                     found.setdefault(other, word)
     return found
+
+
+@lru_cache(maxsize=1 << 13)
+def keep_off(word: str, goods: str) -> bool:
+    """Whether goods keep off, hold back or treat what a folded `word` says: a badger, of fences and of no chocolate.
+
+    They say so, are of a kind that does, or their trade says it of them; a beast in the trade is a motif (rabbit, of
+    toys), and foods keep off nothing."""
+    base = base_form(word)
+    if {word, base} & kept_off_by(goods).keys():
+        return True
+    if base not in KEPT_OFF:
+        return False
+    said, heads = _said_of(goods)
+    if heads & GUARDS:
+        return True
+    if context(goods).food and set(likely_classes(goods)) <= FOOD_CLASSES:
+        return False
+    term = None if is_animal(base) else term_for(base, goods)
+    return not said.isdisjoint(GOODS_AGAINST[base]) or (term is not None and term.weight >= LEAST_TERM)
+
+
+def may_lack(word: str, goods: str) -> bool:
+    """Whether it says something of goods that they are without what a folded `word` says: sugar, of any; badgers, of
+    such as keep them off."""
+    return base_form(word) not in KEPT_OFF or keep_off(word, goods)
+
+
+@lru_cache(maxsize=256)
+def _said_of(goods: str) -> tuple[frozenset[str], frozenset[str]]:
+    """The words of goods and what dictionaries call their heads, and the heads alone; in base forms."""
+    listed = items(goods)
+    heads = frozenset(item.head.removesuffix("s") for item in listed) | {item.head for item in listed}
+    words = {word for item in listed for word in item.words}
+    words |= {base_form(word) for word in plain_words(in_english(goods).english)}
+    senses = {sense for item in listed for sense, _ in leading_senses(item.head, 2)}
+    above = (names_above(sense) for sense in senses if lexicon().domain(sense) == "noun.artifact")
+    return heads | words | frozenset(name for names in above for name in names), heads

@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from ..lexicon import translations
 from ..lexicon.foreign_derivation import modifier_senses
-from .kept_off import KEPT_OFF
+from .nuisances import KEPT_OFF
 
 __all__ = ["said_to_lack"]
 

@@ -19,7 +19,7 @@ from ..lexicon.translation import equivalents_in, listed_translations
 from ..outcome import ASK_A_SPEAKER
 from .animals import is_animal
 from .composition import NO_TIE, is_coined_own
-from .description import EvidenceKind, of_kind
+from .description import NOTHING, EvidenceKind, of_kind, says_what_is_kept_away
 from .evidence import judge_phrase
 from .judged import Judged, Meaning
 from .lacking import said_to_lack
@@ -84,7 +84,8 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     """What an unknown word that looks native means by its parts: if these describe the goods, or if no sense of any has
     to do with them (north wind, for chocolate); None if they do in part, or are not known."""
     if lacking := said_to_lack(word, language):
-        return Meaning(lacking, language, LACKING_SURE, guessed=True, said=of_kind("quality"))
+        said = of_kind("quality") if says_what_is_kept_away(lacking, goods) else NOTHING
+        return Meaning(lacking, language, LACKING_SURE, guessed=True, said=said)
     if with_english := _with_english_goods(word, goods, language):
         return with_english
     parts = what_does(word, language)

@@ -16,7 +16,7 @@ from ..tables import open_table
 from .broader import leading_senses, names_above
 from .left_out import as_stated
 from .wording import in_english
-from .words import base_form, is_noun, plain_words, runs
+from .words import MADE_SO, base_form, is_noun, plain_words, runs
 
 __all__ = ["AT_LARGE", "GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
@@ -27,13 +27,11 @@ def _words(text: str) -> frozenset[str]:
 
 # Words of the frame of a goods list, without content (wording of goods lists at trade mark offices).
 _FRAME = _words("""
-    self fitted coated connected concerning featuring namely including include includes providing provide provides
-    related relating relation
-    particularly especially such etc other others kind nature use used using via field fields made containing
-    consisting comprising
-    various same seller selling sold based purpose purposes general adapted designed intended suitable specially
-    specifically shaped fitted online
-""")
+    self connected concerning featuring namely including include includes providing provide provides related relating
+    relation particularly especially such etc other others kind nature use used using via field fields made containing
+    consisting comprising various same seller selling sold based purpose purposes general adapted designed intended
+    suitable specially specifically shaped online
+""") | MADE_SO
 # Words for the form alone: the word before it, or after "of", says what the goods are.
 _FORM = _words("""
     good product service item article thing type range collection selection assortment set kit pack box piece pair

@@ -204,7 +204,7 @@ def finding_of(
     elif category == "generic" and (derived or not may_name_goods(judged)):
         category = "descriptive"  # only a name of the goods is generic, and no kind of them by its quality
     elif category not in CATEGORIES[:2] and (is_geographic(judged, signs) or only_colours(judged, goods)
-                                             or ((translated or len(judged) == 1) and only_describes(judged))
+                                             or ((translated or len(judged) == 1) and only_describes(judged, goods))
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)

@@ -18,7 +18,6 @@ from .deception import misleading
 from .evocation import evoked
 from .foreign import known_languages, meanings
 from .grounds import languages_of, protecting_first
-from .kept_off import GUARDS
 from .morality import offending
 from .olympic import kept_in, laws_on
 from .phrases import goods_words, items
@@ -36,23 +35,17 @@ SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
-CLAIMS = frozenset(("cure", "illness", "relief", "organ"))
-AILING = frozenset(("illness", "organ"))
-SHORTEST_CLAIM = 4
-"""The fewest letters of what a closed claim begins with."""
-AGAINST = GUARDS | frozenset("away fighter fight fighting free no anti zapper block beater ease eraser".split())
-"""Words that say beside an illness that it is kept off or taken away."""
+CLAIMS = frozenset(("cure", "illness", "relief", "well", "organ"))
+"""What a claim of health is made of: a treatment (cure), what is treated (illness), a word for an effect (relief), one
+that says plainly that it is good for health (well), and a part or function of the body (organ)."""
+EFFECTS = frozenset(("cure", "relief", "well"))
 TREATED = frozenset("pain ache sore complaint medicine pharmaceutical medicament remedy wound injury".split())
 FED = frozenset((5, 29, 30, 31, 32))
 """Classes of what is eaten and drunk, of which little may be said for health (Regulation (EC) No 1924/2006)."""
-HEALTHY = frozenset(
-    """
-    health healthy strong stronger boost booster support guard protect protector care fix reset cleanse heal healing
-    happy cure restore repair renew gesund stark schutz sain sante fort sano salud fuerte salute forte gezond sterk
-    zdrowy zdrowe zdrowie
-    """.split()
-)
-"""Words that say of an organ that it is well or does its work."""
+REMEDIES = 5
+"""The class of medicines and supplements, whose names are read as saying what they do."""
+SHORTEST_CLAIM = 4
+"""The fewest letters of what a closed claim begins with."""
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
@@ -68,7 +61,8 @@ _WHAT = {
     "stem": "holds a stem that the World Health Organization keeps for names of medicines",
     "cure": "claims to cure or prevent",
     "illness": "names an illness or complaint",
-    "cure and illness": "claims to cure or prevent an illness",
+    "cure and illness": "claims to cure or prevent an illness, or to do good to the body",
+    "health": "may be read as a claim of health, which needs an authorisation (Regulation (EC) 1924/2006)",
 }
 _ASK = {
     "origin": "the office, and the group that looks after the name, before anything is printed",
@@ -83,6 +77,7 @@ _ASK = {
     "cure": "the authority for medicines or food: what may be said of health is listed",
     "illness": "the authority for medicines or food: what may be said of health is listed",
     "cure and illness": "the authority for medicines or food, and an adviser, before anything is printed",
+    "health": "the authority for food: what may be said of health is listed",
 }
 
 
@@ -151,19 +146,30 @@ def _found(
             known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
             if known_for or kind in ORIGIN:
                 found[kind, sign] = (territory, known_for)
-    kinds = {kind for kind, _ in found}
-    claims = [sign for kind, sign in found if kind in CLAIMS]
-    against = not AGAINST.isdisjoint(words)  # cancer shield
-    organ = "organ" in kinds and bool(set(classes) & FED) and not HEALTHY.isdisjoint(words)
-    if ("illness" in kinds and (kinds & {"cure", "relief"} or against)) or organ:
+    claim = _claim({kind for kind, _ in found}, set(classes))
+    if claim:
+        signs_of_it = (sign for kind, sign in found if kind in CLAIMS)
+        whole = " ".join(sorted(dict.fromkeys(signs_of_it), key=" ".join(words).find))
         found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
-        found["cure and illness", " ".join(sorted(claims, key=" ".join(words).find))] = ("worldwide", True)
-    elif not set(classes) & HEALTH:
-        found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
-    found = {key: value for key, value in found.items() if key[0] not in ("relief", "organ")}
+        found[claim, whole] = ("worldwide", True)
+    told = CLAIMS - {"cure", "illness"} if set(classes) & HEALTH else CLAIMS
+    found = {key: value for key, value in found.items() if key[0] not in told}
     found = {key: value for key, value in found.items() if not _kept_elsewhere_only(key[0], value[0], markets)}
     signs = [_sign(sign, kind, *value, markets) for (kind, sign), value in found.items()]
     return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))
+
+
+def _claim(kinds: set[str], classes: set[int]) -> str:
+    """What words of these kinds claim together of goods of some classes; "" if nothing.
+
+    An illness beside an effect is a claim of any goods. A part of the body is one of remedies, and of food and drink
+    where the name says plainly that it is cured or kept well; else food is only asked about (happy belly, of tea)."""
+    if not kinds & EFFECTS:
+        return ""
+    plainly = REMEDIES in classes or bool(classes & FED and kinds & {"cure", "well"})
+    if "illness" in kinds or ("organ" in kinds and plainly):
+        return "cure and illness"
+    return "health" if "organ" in kinds and classes & FED else ""
 
 
 def _kept_elsewhere_only(kind: str, territory: str, markets: tuple[str, ...] | None) -> bool:
@@ -223,7 +229,7 @@ def _claims(words: tuple[str, ...]) -> list[tuple[str, str]]:
     for word in (one for one in words if one not in table):
         for at in range(SHORTEST_CLAIM, len(word) - 1):
             first, last = (str(table.get(part) or "") for part in (word[:at], word[at:]))
-            if first.split("|")[0] in AILING and last.split("|")[0] in ("cure", "relief"):
+            if first.split("|")[0] in ("illness", "organ") and last.split("|")[0] in EFFECTS:
                 found += [(word[:at], first), (word[at:], last)]
     return found
 

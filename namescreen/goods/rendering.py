@@ -15,14 +15,14 @@ from typing import NamedTuple
 
 from ..lexicon import association, lexicon, translations, zipf
 from ..lexicon.foreign_derivation import compound_of, derived, what_does
-from ..lexicon.foreign_forms import COMPOUNDING, LINKING
+from ..lexicon.foreign_forms import COMPOUNDING, LINKING, NOUN_FIRST
 from ..tables import open_table
 from ..text import fold
 from .broader import leading_senses, names_above
 from .small_words import small_words
 from .standing import standing
 from .trade_table import LONGEST_TERM, is_term, label_senses
-from .ware_names import LONGEST_NAME, ware_names
+from .ware_names import LONGEST_NAME, names_ware, ware_names
 from .words import base_form, is_noun, is_trade_word
 
 __all__ = ["Rendered", "joined", "likely_by_parts", "rendered", "units_of", "words_of"]
@@ -50,8 +50,6 @@ MOST_SENSES, MOST_WAYS = 6, 600
 """The likeliest senses of a word, and the ways of reading an item, that are looked at."""
 SHORTEST_PART = 3
 """The fewest letters of a part of a compound."""
-_NOUN_FIRST = frozenset("fr es it pt ro pl cs sk hr sl ru uk bg el".split())
-"""Languages in which what is said of a thing mostly follows its noun."""
 _ADJECTIVE = re.compile(r"(?:ow|n|sk|ck|dzk|cz)(?:y|a|e|ych|ego|ej|i|ie)$|an[ey]$")
 """How Polish adjectives end, folded; they stand before their noun or after it."""
 _BY_FORM = {"pl": _ADJECTIVE}
@@ -137,19 +135,13 @@ def _runs(
     for said, folded in units_of(words, language):
         names = _senses(said, folded, language, wares)
         little = small_words(language).get(folded)
-        if little is not None and (said.isascii() or not _names_ware(said, language)):  # de is no dé, a die
+        if little is not None and (said.isascii() or not names_ware(said, language)):  # de is no dé, a die
             small.append("of" if folded in _PURPOSE_BEFORE.get(language, ()) else little)
             runs.append([])
         else:
             form = _BY_FORM.get(language)
             runs[-1].append(_Unit(said, names, bool(form and form.search(folded))))
     return runs, small
-
-
-def _names_ware(said: str, language: str) -> bool:
-    """Whether a word names a ware as it is written, accents and all: thé is tea, the an article elsewhere."""
-    senses = label_senses(said, language)
-    return bool(ware_names(said, language)) or any(one.names_ware and one.sure == 1 for one in senses)
 
 
 def units_of(words: tuple[tuple[str, str], ...], language: str) -> Iterator[tuple[str, str]]:
@@ -356,7 +348,7 @@ def _joins(head: str, phrase: list[str], language: str, little: str) -> bool:
     if _is_term(f"{said} {head}"):
         return True
     last = said.split()[-1]
-    if little != "of" or language not in _NOUN_FIRST or len(said.split()) > 2 or not is_noun(last):
+    if little != "of" or language not in NOUN_FIRST or len(said.split()) > 2 or not is_noun(last):
         return False
     return not _is_stuff(last)
 
@@ -370,7 +362,7 @@ def _ordered(run: list[tuple[str, bool]], language: str) -> list[str]:
         return [*_ordered(kept, language), *filter(_begins_with_small, said)]
     if len(said) < 2 or not any(nouns):
         return said
-    if language in _NOUN_FIRST:
+    if language in NOUN_FIRST:
         at = nouns.index(True)
         return [*said[:at], *reversed(said[at + 1 :]), said[at]]
     if nouns[-1]:

@@ -11,7 +11,7 @@ from ..lexicon import lexicon
 from .classification import likely_classes
 from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
 from .judged import WORD, Judged, as_told_nothing
-from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, kept_off_by
+from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, keep_off, may_lack
 from .phrases import base_form
 from .quantities import measure, quantity
 from .trade_words import is_code, term_for
@@ -54,7 +54,9 @@ SIZES = frozenset(
 HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
 """The Nice classes of goods that are made of stuffs mixed."""
 STATES = frozenset(("noun.state", "noun.phenomenon", "noun.process", "noun.event"))
+"""What dictionaries call what may befall goods, after "anti"."""
 TIED = 0.5
+"""How plainly a stuff must be said of the goods for its form to be said of them as well; chosen, not fitted."""
 
 
 def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...] = ()) -> tuple[Judged, ...]:
@@ -80,8 +82,7 @@ def _lone_images(judged: tuple[Judged, ...], goods: str) -> list[int]:
 def _gone(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...]) -> Iterator[tuple[int, Evidence]]:
     """The words for what goods keep off that are said to go: no more moths, moths begone."""
     said = [word for word in words if word != "more"]
-    off = {one.word: at for at, one in enumerate(judged)
-           if base_form(one.stands_for) in KEPT_OFF or base_form(one.stands_for) in kept_off_by(goods)}  # fmt: skip
+    off = {one.word for one in judged if keep_off(one.stands_for, goods)}
     for first, second in pairwise(said):
         if second in off and first in GONE_BEFORE:
             yield from ((at, of_kind("quality")) for at, one in enumerate(judged) if one.word in (first, second))
@@ -113,14 +114,13 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
 
 def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:
     """Whether two words say together what goods lack or keep off, have, or of what size they are."""
-    kept_off = first.word in KEPT_OFF or first.word in kept_off_by(goods)
     said = f"{first.heard or first.word} {second.heard or second.word}"
     return (
-        (not first.coined and says_what_is_kept_away(said))
-        or (first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word))
+        (not first.coined and says_what_is_kept_away(said, goods))
+        or (first.word in AGAINST and "v" in lexicon().bases_by_pos(second.word) and may_lack(second.word, goods))
         or (first.word == "anti" and not second.coined and _is_unwelcome(second, goods))
         or (second.word in HAVING and not first.coined and not _is_image(first.word))
-        or (kept_off and second.word in GUARDS | LACKING)
+        or (second.word in GUARDS | LACKING and keep_off(first.word, goods))
         or (first.word in SIZES and (second.word.isdecimal() or is_code(second.word)))
     )
 
@@ -129,7 +129,8 @@ def _is_unwelcome(one: Judged, goods: str) -> bool:
     """Whether a word means what goods keep off, or a state or process that they may be against."""
     base = base_form(one.stands_for)
     leading = lexicon().senses(base, "n", labelled=False)[:1]
-    return base in KEPT_OFF or base in kept_off_by(goods) or any(each.domain in STATES for each in leading)
+    state = base not in KEPT_OFF and any(each.domain in STATES for each in leading)
+    return state or keep_off(base, goods)
 
 
 def _is_image(word: str) -> bool:

@@ -5,15 +5,15 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from ..lexicon.foreign_forms import possible_bases
+from ..lexicon.foreign_forms import NOUN_FIRST, possible_bases
 from ..tables import open_table
 from ..text import tokenize
+from .trade_table import RESPELT, label_senses
 
-__all__ = ["LONGEST_NAME", "ware_names"]
+__all__ = ["LONGEST_NAME", "names_ware", "ware_names"]
 
 LONGEST_NAME = 6
 """Words in the longest names."""
-_NOUN_FIRST = frozenset(("fr", "es", "it", "pt", "pl"))
 
 
 @lru_cache(maxsize=1 << 14)
@@ -30,12 +30,19 @@ def ware_names(words: str, language: str) -> tuple[str, ...]:
     return tuple(row.split(";")) if row else ()
 
 
+def names_ware(said: str, language: str) -> bool:
+    """Whether a word or phrase of a language names a ware first of all, as it is written, accents and all: thé is tea,
+    the an article elsewhere."""
+    senses = label_senses(said, language)[:1]
+    return bool(ware_names(said, language)) or any(one.names_ware and one.sure > RESPELT for one in senses)
+
+
 def _singulars(words: list[str], language: str) -> list[str]:
     """What words may be the plural of."""
     if len(words) < 2:
         return [*possible_bases(words[0], language)] if words else []
     forms = [(word, *possible_bases(word, language)) for word in words]
-    first = [" ".join((form, *words[1:])) for form in forms[0][1:]] if language in _NOUN_FIRST else []
+    first = [" ".join((form, *words[1:])) for form in forms[0][1:]] if language in NOUN_FIRST else []
     last = [" ".join((*words[:-1], form)) for form in forms[-1][1:]]
     agreeing = [" ".join((one, other, *words[2:])) for one in forms[0] for other in forms[1]]  # lampes murales
     return [*first, *last, *agreeing]

@@ -20,7 +20,7 @@ from .rendering import joined, likely_by_parts, rendered, units_of, words_of
 from .small_words import ANY_SMALL, small_words
 from .standing import RARE, SURE, standing, wares_abroad
 from .trade_table import LABEL_LANGUAGES, RESPELT, is_said_in_english, label_senses
-from .ware_names import ware_names
+from .ware_names import names_ware, ware_names
 from .words import base_form, known_as, without_possessives
 
 __all__ = ["Wording", "in_english", "not_read", "remark"]
@@ -113,14 +113,9 @@ def _is_everyday(written: str, folded: str) -> bool:
 def _says_wares(words: tuple[tuple[str, str], ...], language: str) -> bool:
     """Whether words are the names of wares in a language, with its small words between them."""
     units = [said for said, _ in units_of(words, language)]
-    wares = [_names_ware(said, language) for said in units]
+    wares = [names_ware(said, language) for said in units]
     between = (ware or fold(said) in small_words(language) for ware, said in zip(wares, units, strict=True))
     return any(wares) and all(between)
-
-
-def _names_ware(said: str, language: str) -> bool:
-    senses = label_senses(said, language)[:1]
-    return bool(ware_names(said, language)) or any(one.names_ware and one.sure > RESPELT for one in senses)
 
 
 def not_read(goods: str) -> str:

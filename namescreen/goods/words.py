@@ -13,8 +13,13 @@ from ..text import parse
 from ..text.inflection import other_number
 from ..text.segmentation import split_closed_compound
 
-__all__ = ["base_form", "is_noun", "is_trade_word", "known_as", "plain_words", "runs", "without_possessives"]
+__all__ = ["MADE_SO", "base_form", "is_noun", "is_trade_word", "known_as", "plain_words", "runs", "without_possessives"]
 
+MADE_SO = frozenset(
+    "fitted coated lined padded trimmed capped belted boxed cased plated panelled banded tipped topped backed "
+    "edged".split()
+)
+"""Participles that say how goods are made, and name none: a coated cover is no coat, a lined box no line."""
 _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 

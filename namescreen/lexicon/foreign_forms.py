@@ -11,8 +11,8 @@ from functools import cache, lru_cache
 from operator import itemgetter
 
 __all__ = [
-    "BITS", "COMPOUNDING", "LINKING", "WITH_DIMINUTIVES", "base_stem", "bits_of", "endings_of", "is_feminine_of",
-    "languages_by_stem", "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
+    "BITS", "COMPOUNDING", "LINKING", "NOUN_FIRST", "WITH_DIMINUTIVES", "base_stem", "bits_of", "endings_of",
+    "is_feminine_of", "languages_by_stem", "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
 ]  # fmt: skip
 
 _ENDINGS = {
@@ -110,6 +110,9 @@ MOST_LOST = 2
 _WITH_FEMININE = frozenset({"es", "pt"})
 COMPOUNDING = frozenset({"de", "nl", "sv", "da", "nb", "fi", "et", "hu"})
 """Languages that write a compound as one word. Most linking elements between its parts are endings as well."""
+NOUN_FIRST = frozenset("fr es it pt ro pl cs sk hr sl ru uk bg el".split())
+"""Languages in which another noun that says of what kind a thing is, or for what, follows its noun; adjectives stand
+after it (Romance) or mostly before it (Slavic, Greek)."""
 
 
 _LINKING = {

@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from namescreen.goods import Distinctiveness, ProtectedSign, distinctiveness, protected_signs
+from namescreen.goods.kept_off import keep_off
 
 BARRED = ("generic", "descriptive")
 EXCLUDERS, SEEDS = "draught excluders for doors", "seed blends for wild garden birds"
@@ -40,6 +41,51 @@ def test_what_goods_keep_off_are_for_or_hold_describes_them(name: str, goods: st
 )  # fmt: skip
 def test_the_same_words_say_nothing_of_other_goods(name: str, goods: str) -> None:
     assert _judged(name, goods).category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Frost Guard", "fleece for garden plants"), ("Rain Away", "waxed jackets"), ("Dustcatcher", "mops"),
+        ("Spark Guard", "fireplace screens"), ("Lintless", "tea towels"),
+        ("Bye Limescale", "descaling powder for kettles"), ("Flea Begone", "collars for dogs"),
+        ("No Slugs", "copper tape for plant pots"), ("Theft Guard", "bicycle locks"),
+        ("Pigeon Stopper", "netting for balconies"), ("Rustless", "garden tools"), ("Snore Stopper", "pillows"),
+        ("Tangle Free", "hair brushes"), ("Spill Stopper", "lids for cups"),
+        ("Sun Shield", "parasols"), ("Mould Stopper", "bread bags of cotton"), ("Plaque Fighter", "toothbrushes"),
+        ("Zero Odour", "shoe insoles"), ("Anti-Slip", "bath mats"),
+    ],
+)  # fmt: skip
+def test_a_name_for_what_such_goods_are_against_describes_them(name: str, goods: str) -> None:
+    assert _judged(name, goods).category in BARRED
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Frost Guard", "chess sets"), ("Rain Away", "dark chocolate"), ("Spark Guard", "roasted coffee"),
+        ("Dustcatcher", "ginger biscuits"), ("Mudless", "honey"), ("Bye Rabbit", "wooden toys"),
+        ("Flea Begone", "wall clocks"), ("No Slugs", "board games"), ("Theft Guard", "herbal tea"),
+        ("Pigeon Stopper", "hand soap"), ("Dustless", "greeting cards"), ("Snow Stopper", "guitar strings"),
+        ("Badger Trap", "chocolate"), ("Stormcatcher", "leather wallets"), ("Sun Catcher", "scented candles"),
+        ("Windless", "candles"), ("Anti-Storm", "honey"), ("Moth Free", "guitar strings"), ("Wolf Guard", "jam"),
+    ],
+)  # fmt: skip
+def test_the_same_of_goods_that_are_not_against_it_is_an_image(name: str, goods: str) -> None:
+    assert _judged(name, goods).category not in BARRED
+
+
+@pytest.mark.parametrize(
+    ("word", "goods", "off"),
+    [
+        ("rain", "umbrellas", True), ("rain", "tea", False), ("moths", "cedar balls for wardrobes", True),
+        ("moth", "wall clocks", False), ("badger", "fences", True), ("badger", "chocolate", False),
+        ("breeze", EXCLUDERS, True), ("rabbit", "wooden toys", False), ("rabbit", "wire cages for plants", True),
+        ("badger", "badger repellents", True), ("squeak", "oil for door hinges", True), ("squeak", "jam", False),
+    ],
+)  # fmt: skip
+def test_goods_keep_off_what_they_say_or_are_for(word: str, goods: str, off: bool) -> None:
+    assert keep_off(word, goods) is off
 
 
 def test_a_rare_word_that_describes_does_not_lift_what_all_understand() -> None:
@@ -104,7 +150,8 @@ def test_images_stay_images(name: str, goods: str, market: str) -> None:
     ("name", "goods", "market"),
     [
         ("Immunstark", "sea buckthorn juice", "DE"), ("Cholesterol Down", "oat biscuits", "GB"),
-        ("Happy Gut", "kombucha", "GB"), ("Guardia Civil", "whistles of metal", "ES"),
+        ("Heart Healthy", "oat biscuits", "GB"), ("Boosts Digestion", "kombucha", "GB"), ("Heals the Gut", "tea", "GB"),
+        ("Joint Support", "food supplements", "GB"), ("Guardia Civil", "whistles of metal", "ES"),
         ("Cashmere Cloud", "acrylic scarves", "GB"), ("Idiazabal", "sheep cheese", "ES"),
     ],
 )  # fmt: skip
@@ -117,6 +164,19 @@ def test_claims_of_health_bodies_of_states_and_false_stuffs_are_serious(name: st
 def test_an_organ_by_itself_is_no_claim() -> None:
     assert not any(one.serious for one in _signs("Lion Heart", "coffee", "GB"))
     assert not any(one.serious for one in _signs("Happy Heart", "wooden toys", "GB"))
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Happy Heart", "tea"), ("Strong Bones", "coffee"), ("Happy Belly", "chocolate"), ("Brain Support", "tea"),
+     ("Liver Guard", "soft drinks"), ("Starke Knochen", "Kaffee"), ("Happy Gut", "kombucha")],
+)  # fmt: skip
+def test_a_happy_part_of_the_body_is_asked_about_on_food_and_bars_nothing(name: str, goods: str) -> None:
+    """Regulation (EC) 1924/2006, Article 10: claims of health need an authorisation; from memory."""
+    (sign,) = (one for one in _signs(name, goods, "DE") if one.kind in ("health", "cure and illness"))
+    assert sign.kind == "health"
+    assert not sign.serious
+    assert "authorisation" in sign.reason
 
 
 def _signs(name: str, goods: str, market: str) -> tuple[ProtectedSign, ...]:
