@@ -7,7 +7,7 @@ from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..screening.crowd import says_little
-from ..screening.surplus import COMPARED_WITHOUT
+from ..screening.surplus import rest_of_both
 from ..screening.taken_over import taken_over
 from ..text import parse
 from ..text.inflection import other_number
@@ -37,9 +37,10 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
             f"is close: {shorten(holds, 130)} {whole.how_much} and adds {whole.added}, which {keeps} to keep marks "
             f"apart ({source}). {_though_weak(found, report)}So {asked}"
         )
-    if found.element:
-        why = found.element.rstrip(".").replace(COMPARED_WITHOUT, "compared without ", 1).replace(": ", " (", 1)
-        return f"is close, {shorten(why, 130)}; {on_added_words(held_in(found.mark, report), by_mark=True)}): {asked}"
+    if found.element and (rest := rest_of_both(name, found.mark, report.goods, None)):
+        source = on_added_words(held_in(found.mark, report), by_mark=True)
+        without, both = shorten(rest.without, 90), shorten(rest.both, 60)
+        return f"is close, compared {without} ({both}; {source}): {asked}"
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     ours = set(parse(name).words)

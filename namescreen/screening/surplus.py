@@ -18,10 +18,8 @@ from ..text import parse
 from .crowd import says_little
 from .taken_over import TakenOver, house_words
 
-__all__ = ["COMPARED_WITHOUT", "Rest", "adds_surplus", "closer_rest", "rest_of_both"]
+__all__ = ["Rest", "adds_surplus", "closer_rest", "rest_of_both"]
 
-COMPARED_WITHOUT = "Compared without "
-"""How the reason begins that tells what is left."""
 WEAK, HOUSE, ANOTHER_HOUSE = 0.92, 0.85, 0.8
 """What the closeness of what is left counts where praise and the like are left out, a house mark of the mark's owner,
 or a word of the name that may be the maker's own house mark. Ours, not fitted: so that the same element for the same or
@@ -48,9 +46,18 @@ class Rest:
 
     def __str__(self) -> str:
         """Why the rest is compared, as a sentence."""
+        return f"Compared {self.without}: {self.both}."
+
+    @property
+    def without(self) -> str:
+        """What is left out, and why, as a clause."""
         quoted = some(f'"{word}"' for word in self.left_out)
-        keeps = "keeps" if len(self.left_out) == 1 else "keep"
-        return f'{COMPARED_WITHOUT}{quoted}, which seldom {keeps} marks apart: "{self.ours}" and "{self.theirs}".'
+        return f"without {quoted}, which seldom {'keeps' if len(self.left_out) == 1 else 'keep'} marks apart"
+
+    @property
+    def both(self) -> str:
+        """What is left of both, in quotation marks."""
+        return f'"{self.ours}" and "{self.theirs}"'
 
 
 def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> Rest | None:

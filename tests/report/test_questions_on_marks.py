@@ -16,6 +16,7 @@ from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import close_marks
 from namescreen.report.model import KEPT, Distinctiveness, Elsewhere, Goods, ProtectedSign
 from namescreen.report.questions import asked_about, questions
+from namescreen.screening.surplus import rest_of_both
 from tests.report.test_worksheets import close, entry
 
 
@@ -332,4 +333,14 @@ def test_what_is_left_without_surplus_words_is_asked_about(report: Report) -> No
     (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
     assert 'is close, compared without "sons", which seldom keeps marks apart ("duskfall" and "duskfal"; ' in question
     assert "(the " not in question
+    assert question.count("(") == question.count(")")
+
+
+def test_a_long_list_of_surplus_words_leaves_the_sentence_whole(report: Report) -> None:
+    words = "FINEST PREMIUM ORIGINAL BEST QUALITY SUPERIOR EXCELLENT GREAT DELUXE SUPREME GENUINE CLASSIC & SONS"
+    found = replace(close(f"DUSKFAL {words}", 0.6), concern=0.7)
+    rest = rest_of_both("Duskfall", found.mark, report.goods, None)
+    assert rest is not None
+    (question,) = questions(entry(replace(found, element=str(rest)), name="Duskfall", words=("dusk", "fall")), report)
+    assert '("duskfall" and "duskfal"; ' in question
     assert question.count("(") == question.count(")")
