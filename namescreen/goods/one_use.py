@@ -6,6 +6,7 @@ class. What things do is read from their heads, by families of our own."""
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import pairwise
 
 from ..lexicon import lexicon
 from .broader import leading_senses, names_above
@@ -17,6 +18,11 @@ IN_PLACE, MUCH_ALIKE, AT_LARGE, WITH_IT = 0.6, 0.5, 0.4, 0.35
 """The least scores of goods of one family for the same thing, of families that serve one purpose or of one for things
 of which one is a sort of the other, of food and what is food of any kind, and of a cover or case and what it is for;
 ours, not fitted."""
+USED_UP = 0.49
+"""The least score of what is burnt or used up in a thing, and that thing as called or said to be for it; ours."""
+_USED_UP = frozenset("candle tealight incense refill cartridge pellet wick".split())
+_USED_UP_TOGETHER = frozenset((("tea", "light"), ("wax", "melt"), ("lamp", "oil"), ("incense", "stick")))
+"""What is burnt or used up in other goods, in one word or two; from memory."""
 _FAMILIES = (
     frozenset("cover lid cap hood topper wrap film sleeve case tarpaulin".split()),
     frozenset("bag box bin container tin jar canister caddy pouch basket sack crate chest keeper storage".split()),
@@ -38,7 +44,8 @@ _SAID_OF_ALL = frozenset(
 
 @lru_cache(maxsize=1 << 14)
 def same_use(one: Item, other: Item) -> float:
-    """The least score of two items by what they do, and for what; 0 where they do not do the same for the same."""
+    """The least score of two items by what they do, and for what; 0 where they neither do the same for the same nor is
+    one used up in the other."""
     if _is_food_at_large(one, other) or _is_food_at_large(other, one):
         return AT_LARGE
     if one.dealing or other.dealing:
@@ -46,6 +53,8 @@ def same_use(one: Item, other: Item) -> float:
     for cover, thing in ((one, other), (other, one)):
         if cover.head in _COVERS and thing.head in cover.words and thing.head != cover.head:
             return WITH_IT
+    if _is_used_up_in(one, other) or _is_used_up_in(other, one):
+        return USED_UP
     mine, theirs = _objects(one), _objects(other)
     if one.head == other.head or not mine or not theirs:
         return 0.0
@@ -57,6 +66,13 @@ def same_use(one: Item, other: Item) -> float:
         return IN_PLACE if family else MUCH_ALIKE
     sorts = any(_is_sort_of(a, b) or _is_sort_of(b, a) for a in mine for b in theirs)
     return MUCH_ALIKE if sorts else 0.0
+
+
+def _is_used_up_in(one: Item, other: Item) -> bool:
+    """Whether the other is called after, or said to be for, what the one is: tea lights, lanterns for tea lights."""
+    said = (*one.modifiers[-1:], one.head)
+    pair = said in _USED_UP_TOGETHER and any(two == said for two in pairwise((*other.modifiers, *other.rest)))
+    return pair or (one.head in _USED_UP and one.head != other.head and one.head in (*other.modifiers, *other.rest))
 
 
 def _is_food_at_large(broad: Item, narrow: Item) -> bool:

@@ -110,15 +110,17 @@ def relatedness(
 ) -> Relatedness | NotChecked:
     """How related two lists of goods or services are; symmetric. The closest two items decide.
 
-    Stated classes narrow down what the words may mean. Goods in another language are read in English,
-    and where no word is known the classes alone are compared, and the reasons say so. `languages_b` are those in which
-    `goods_b` may be worded (`in_english`). `NotChecked` if one side states neither classes nor goods that can be
-    read."""
-    if not languages_b or (read := in_english(goods_b, languages_b)) == in_english(goods_b):
-        return _relatedness(*_sides(goods_a, goods_b, classes_a, classes_b))
-    found = _relatedness(*_sides(goods_a, read.english, classes_a, classes_b))
-    told = remark(goods_b, languages_b)
-    return replace(found, reasons=(*found.reasons, told)) if isinstance(found, Relatedness) else found
+    Stated classes narrow down what the words may mean, in translation too. Goods in another language are read in
+    English, and where no word is known the classes alone are compared, and the reasons say so. `languages_b` are those
+    in which `goods_b` may be worded (`in_english`). `NotChecked` if one side states neither classes nor goods that can
+    be read."""
+    stated = ((goods_a, (), tuple(sorted({*classes_a}))), (goods_b, languages_b, tuple(sorted({*classes_b}))))
+    told = [remark(*side) if in_english(*side) != in_english(side[0]) else "" for side in stated]
+    one, other = (in_english(*side).english if why else side[0] for side, why in zip(stated, told, strict=True))
+    found = _relatedness(*_sides(one, other, stated[0][2], stated[1][2]))
+    if not any(told) or not isinstance(found, Relatedness):
+        return found
+    return replace(found, reasons=(*found.reasons, *filter(None, told)))
 
 
 def _sides(
@@ -169,7 +171,8 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         in_both = _by_class(_chances((one.text, both)), _chances((other.text, both)))
         score = max(score, score_of(_told(one, other, in_both), _weights()))
     one_thing = one.head == other.head and not set(one.modifiers).isdisjoint(other.modifiers)
-    if (one_thing or told["covers"] >= COVERS) and stated_one and stated_other:  # 15 USC 1112
+    same = one_thing or told["covers"] >= COVERS or (both and told["made otherwise"])
+    if same and stated_one and stated_other:  # 15 USC 1112
         score = max(score, score_of(all_evidence(one, other), _weights()))
     is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
     used = same_use(one, other) if told["covers"] < COVERS else 0.0

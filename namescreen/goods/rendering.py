@@ -13,15 +13,15 @@ from functools import lru_cache
 from itertools import pairwise, product
 from typing import NamedTuple
 
-from ..lexicon import association, lexicon, translations, zipf
+from ..lexicon import lexicon, translations, zipf
 from ..lexicon.foreign_derivation import compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING, LINKING, NOUN_FIRST
 from ..tables import open_table
 from ..text import fold
-from .broader import leading_senses, names_above
+from .english_terms import OF_GOODS, chance, fit, is_goods_term, is_stuff, worth
 from .small_words import small_words
 from .standing import standing
-from .trade_table import LONGEST_TERM, is_term, label_senses
+from .trade_table import LONGEST_TERM, label_senses
 from .ware_names import LONGEST_NAME, names_ware, ware_names
 from .words import base_form, is_noun, is_trade_word
 
@@ -36,12 +36,10 @@ FURTHER = 0.1
 """What each further ware of the same name loses."""
 GUESS = 0.75
 """What a reading by its parts keeps of its value."""
-COMMON, OF_GOODS, WORDY = 0.06, 0.25, 0.15
-"""What a step of the Zipf scale, being a word for goods, and each further word add to a sense, or cost it."""
 BESIDE = 0.5
 """The share of that of a word that only says for what, or of what, goods are."""
-TERM, TOGETHER = 0.7, 0.5
-"""What words add that are a term of the trade together, and such as belong together."""
+OF_CLASS = 0.8
+"""What being surely in the classes stated for the goods adds to a sense of what they are."""
 LEAST_TOGETHER = 0.05
 """What the parts of a compound that no list has must have to do with each other to be taken for read."""
 OUT_OF_PLACE = 0.3
@@ -60,8 +58,6 @@ _PURPOSE_BEFORE = {"fr": frozenset(("a",)), "it": frozenset(("da",))}
 _WORD = re.compile(r"[^\W_]+(?:-[^\W_]+)*")
 _SEPARATOR = re.compile(r"([,;()/\n])")
 _PREPOSITIONS = frozenset(("for", "with", "without", "in", "of", "from", "against"))
-_STUFFS = frozenset(("fabric", "paper", "leather", "animal skin", "metallic element", "alloy", "wood", "stone"))
-"""What WordNet calls what things are made of."""
 _DEALT_IN = frozenset("retail wholesale sale rental repair service services course lesson shop".split())
 
 
@@ -94,8 +90,9 @@ def words_of(text: str) -> Iterator[tuple[str, str]]:
         yield found[0], fold(found[0])
 
 
-def rendered(text: str, language: str) -> Rendered:
-    """A list of goods of one language (BCP 47) in English words."""
+def rendered(text: str, language: str, classes: tuple[int, ...] = ()) -> Rendered:
+    """A list of goods of one language (BCP 47) in English words; of what they are that sense is preferred which is in
+    one of the `classes` stated for them (Geschirr is crockery in class 21, harness in class 18)."""
     words = tuple(words_of(text))
     wares = frozenset(area.names for written, _ in words for one in label_senses(written, language)
                       for area in one.areas if one.names_ware)  # fmt: skip
@@ -106,7 +103,7 @@ def rendered(text: str, language: str) -> Rendered:
             told.append(part)
             continue
         runs, small = _runs(tuple(words_of(part)), language, wares)
-        chosen = _chosen(runs)
+        chosen = _chosen(_in_classes(runs, language, classes) if classes else runs)
         units = zip((unit for run in runs for unit in run), (one for run in chosen for one in run), strict=True)
         unread += [unit.said for unit, (one, _) in units
                    if one.guessed or (not unit.senses and not _is_english(unit.said))]  # fmt: skip
@@ -180,7 +177,7 @@ def _senses(said: str, folded: str, language: str, wares: frozenset[tuple[str, .
             add(english, value)
             guessed |= set() if sure else {english}
     valued = [_Sense(english, value, english in guessed and _is_odd(english)) for english, value in found.items()]
-    return tuple(sorted(valued, key=lambda one: (-one.value - _worth(one.english), one.english))[:MOST_SENSES])
+    return tuple(sorted(valued, key=lambda one: (-one.value - worth(one.english), one.english))[:MOST_SENSES])
 
 
 _Known = list[tuple[str, float, bool]]
@@ -230,7 +227,7 @@ def _of_part(part: str, language: str, links: tuple[str, ...] = ()) -> list[tupl
         for english, score, sure in _listed(form, language):
             if sure:
                 found[english] = max(score, found.get(english, 0.0))
-    best = sorted(found.items(), key=lambda pair: (-pair[1] - _worth(pair[0]), pair[0]))
+    best = sorted(found.items(), key=lambda pair: (-pair[1] - worth(pair[0]), pair[0]))
     return best[:MOST_SENSES]
 
 
@@ -240,7 +237,7 @@ def _ways_to_say(parts: Iterable[Iterable[tuple[str, float]]]) -> list[tuple[str
     for way in product(*parts):
         if len(way) == 2:
             (first, one), (last, other) = way
-            said.append((f"{first} {last}", min(one, other) + _fit(first, last) / 2))
+            said.append((f"{first} {last}", min(one, other) + fit(first, last) / 2))
     return said
 
 
@@ -250,26 +247,19 @@ def _is_odd(english: str) -> bool:
     words = english.split()
     if len(words) == 2 and f"h:{base_form(words[-1])}" in open_table("class_weights.tsv"):
         return False
-    return min((_fit(one, other) for one, other in pairwise(words)), default=1.0) < LEAST_TOGETHER
+    return min((fit(one, other) for one, other in pairwise(words)), default=1.0) < LEAST_TOGETHER
 
 
-@lru_cache(maxsize=1 << 14)
-def _worth(english: str) -> float:
-    """How likely goods are called so, whatever a language says of it."""
-    *before, last = english.split()
-    head = base_form(last)
-    of_goods = _is_term(english) if before else f"h:{head}" in open_table("class_weights.tsv") and is_noun(last)
-    return COMMON * min(map(zipf, english.split())) + (OF_GOODS if of_goods else -WORDY * len(before))
-
-
-@lru_cache(maxsize=1 << 14)
-def _is_term(english: str) -> bool:
-    """Whether words are the name of some goods together."""
-    *before, last = english.split()
-    said = " ".join((*before, base_form(last)))
-    groups, broader = open_table("goods_groups.tsv"), open_table("broader_goods.tsv")
-    listed = said in groups or said in broader or said.replace(" ", "") in broader
-    return listed or is_term(said) or lexicon().known(said)
+def _in_classes(runs: Runs, language: str, classes: tuple[int, ...]) -> Runs:
+    """The units with the senses of the noun that says what the goods are worth more by how likely they are in these
+    classes."""
+    first = runs[0]
+    at = 0 if language in NOUN_FIRST else len(first) - 1
+    if not first:
+        return runs
+    senses = tuple(one._replace(value=one.value + OF_CLASS * chance(one.english, classes)) for one in first[at].senses)
+    head = first[at]._replace(senses=tuple(sorted(senses, key=lambda one: (-one.value, one.english))))
+    return [[*first[:at], head, *first[at + 1 :]], *runs[1:]]
 
 
 def _chosen(runs: Runs) -> list[list[tuple[_Sense, bool]]]:
@@ -295,33 +285,18 @@ def _ways(senses: list[tuple[_Sense, ...]], most: int) -> int:
 def _value(way: tuple[_Sense, ...], lengths: list[int]) -> float:
     """How well the senses of an item fit each other."""
     named = lengths[0] or len(way)  # what stands after a small word says less of what goods are
-    value = sum(one.value + _worth(one.english) * (1.0 if at < named else BESIDE) for at, one in enumerate(way))
+    value = sum(one.value + worth(one.english) * (1.0 if at < named else BESIDE) for at, one in enumerate(way))
     at = 0
     heads: list[str] = []
     for length in lengths:
         run = [one.english for one in way[at : at + length]]
         at += length
         for one, other in pairwise(run):
-            value += max(_fit(one, other), _fit(other, one))
+            value += max(fit(one, other), fit(other, one))
         heads += run[:1]
     for one, other in pairwise(heads):
-        value += _fit(other, one) + (OF_GOODS if _is_stuff(other) else 0.0)
+        value += fit(other, one) + (OF_GOODS if is_stuff(other) else 0.0)
     return value - (0.0 if any(map(_is_thing, (one.english for one in way[: lengths[0]]))) else OUT_OF_PLACE)
-
-
-@lru_cache(maxsize=1 << 12)
-def _is_stuff(english: str) -> bool:
-    """Whether a leading sense is what things are made of: fabric rather than stuff."""
-    named = (names_above(sense) for sense, _ in leading_senses(base_form(english), 1))
-    return any(not names.isdisjoint(_STUFFS) for names in named)
-
-
-@lru_cache(maxsize=1 << 15)
-def _fit(before: str, head: str) -> float:
-    """How well a head goes with what stands before it in English."""
-    if _is_term(f"{before} {head}"):
-        return TERM
-    return TOGETHER * (association(before.split()[-1], head.split()[-1]) or 0.0)
 
 
 def _in_words(chosen: list[list[tuple[str, bool]]], small: list[str], language: str) -> str:
@@ -345,12 +320,12 @@ def _joins(head: str, phrase: list[str], language: str, little: str) -> bool:
     said = " ".join(phrase)
     if little not in ("of", "for") or head.split()[-1] in _DEALT_IN:
         return False
-    if _is_term(f"{said} {head}"):
+    if is_goods_term(f"{said} {head}"):
         return True
     last = said.split()[-1]
     if little != "of" or language not in NOUN_FIRST or len(said.split()) > 2 or not is_noun(last):
         return False
-    return not _is_stuff(last)
+    return not is_stuff(last)
 
 
 def _ordered(run: list[tuple[str, bool]], language: str) -> list[str]:

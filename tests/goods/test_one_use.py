@@ -30,6 +30,7 @@ def _grade(a: str, b: str) -> int:
         ("freshly roasted coffee beans", "coffee", 4, 4), ("roasted coffee", "coffee tables", 0, 1),
         ("muslin baby bibs", "infants' clothing", 3, 4),
         ("fitted fabric bowl covers coated with beeswax", "clothing", 0, 1),
+        ("lanterns for tea lights", "tea lights", 2, 3), ("candle holders", "scented candles", 2, 3),
     ],
 )  # fmt: skip
 def test_goods_that_do_the_same_are_related_and_others_are_not(a: str, b: str, least: int, most: int) -> None:

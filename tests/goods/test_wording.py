@@ -246,3 +246,14 @@ def test_a_compound_whose_parts_say_nothing_together_is_not_read() -> None:
     """Invented compounds of known German words."""
     assert in_english("Frischaltdosen aus Holz").unread
     assert not in_english("Hundekissen").unread
+
+
+@pytest.mark.parametrize(
+    ("goods", "number", "english"),
+    [
+        ("Geschirr", 21, "tableware"), ("Geschirr", 18, "harness"), ("bougies", 4, "candle"),
+        ("bougies", 7, "spark plug"), ("cire", 4, "wax"), ("velas", 22, "sail"), ("timbres", 15, "bell"),
+    ],
+)  # fmt: skip
+def test_the_stated_class_chooses_the_sense_of_a_word(goods: str, number: int, english: str) -> None:
+    assert in_english(goods, (), (number,)).english == english
