@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import pytest
 
-from namescreen.goods import items
+from namescreen.goods import Relatedness, items, relatedness
 
 
 @pytest.mark.parametrize(
@@ -32,3 +32,17 @@ def test_a_service_deals_in_all_goods_named_after_it(goods: str) -> None:
 
 def test_goods_before_a_service_stay_goods() -> None:
     assert [item.dealing for item in items("tea and retail of tea")] == ["", "retail"]
+
+
+@pytest.mark.parametrize(
+    "service",
+    [
+        "retail of candles", "Einzelhandelsdienstleistungen in Bezug auf Kerzen", "vente de bougies",
+        "servicios de venta minorista de velas", "vendita online di candele", "winkeldiensten voor kaarsen",
+        "detaljhandelstjänster avseende ljus",
+    ],
+)  # fmt: skip
+def test_dealing_in_goods_is_of_average_grade_in_every_language(service: str) -> None:
+    found = relatedness("candles", service, (4,), (35,))
+    assert isinstance(found, Relatedness)
+    assert 0.4 <= found.score <= 0.65
