@@ -22,8 +22,8 @@ from .wording import in_english
 from .words import MADE_SO, base_form, known_as
 
 __all__ = [
-    "STEP", "ZERO", "ClassGuess", "chance_of_one_class", "classes", "features", "guesses", "likely_classes",
-    "worn_by_animals",
+    "STEP", "ZERO", "ClassGuess", "chance_in", "chance_of_one_class", "classes", "features", "guesses",
+    "likely_classes", "worn_by_animals",
 ]  # fmt: skip
 
 Weights = Callable[[str], str | None]
@@ -146,6 +146,18 @@ def chance_of_one_class(one: str, other: str) -> float:
     fall in several, it may be more."""
     theirs = {guess.number: guess.score for guess in classes(other, limit=45)}
     return sum(guess.score * theirs.get(guess.number, 0.0) for guess in classes(one, limit=45))
+
+
+@lru_cache(maxsize=1 << 10)
+def chance_in(numbers: tuple[int, ...]) -> Callable[[str], float] | None:
+    """How likely goods in English words are in one of some classes, [0, 1]; None if there are none."""
+
+    @lru_cache(maxsize=1 << 12)
+    def chance(english: str) -> float:
+        found = guesses(english, open_table("class_weights.tsv").get)
+        return min(1.0, sum(guess.score for guess in found if guess.number in numbers))
+
+    return chance if numbers else None
 
 
 @lru_cache(maxsize=1 << 12)

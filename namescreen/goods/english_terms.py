@@ -10,7 +10,7 @@ from .broader import leading_senses, names_above
 from .trade_table import is_term
 from .words import base_form, is_noun
 
-__all__ = ["OF_GOODS", "chance", "fit", "is_goods_term", "is_stuff", "worth"]
+__all__ = ["OF_GOODS", "fit", "is_goods_term", "is_stuff", "worth"]
 
 COMMON, OF_GOODS, WORDY = 0.06, 0.25, 0.15
 """What a step of the Zipf scale, being a word for goods, and each further word add to a sense, or cost it."""
@@ -37,15 +37,6 @@ def is_goods_term(english: str) -> bool:
     groups, broader = open_table("goods_groups.tsv"), open_table("broader_goods.tsv")
     listed = said in groups or said in broader or said.replace(" ", "") in broader
     return listed or is_term(said) or lexicon().known(said)
-
-
-@lru_cache(maxsize=1 << 12)
-def chance(english: str, classes: tuple[int, ...]) -> float:
-    """The chance that goods of these words are in one of the classes."""
-    from .classification import guesses  # which reads goods by way of this module
-
-    found = guesses(english, open_table("class_weights.tsv").get)
-    return min(1.0, sum(guess.score for guess in found if guess.number in classes))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -12,7 +12,7 @@ from ..lexicon import association, lexicon
 from ..outcome import NotChecked
 from ..tables import open_table
 from .broader import leading_senses, names_above
-from .classification import chance_of_one_class, classes
+from .classification import chance_in, chance_of_one_class, classes
 from .covering import INSTEAD, comes_in_portions, covers, made_otherwise, one_ware
 from .fields import fields_of
 from .groups import ONE_NAME, groups_of, ties
@@ -114,10 +114,11 @@ def relatedness(
     English, and where no word is known the classes alone are compared, and the reasons say so. `languages_b` are those
     in which `goods_b` may be worded (`in_english`). `NotChecked` if one side states neither classes nor goods that can
     be read."""
-    stated = ((goods_a, (), tuple(sorted({*classes_a}))), (goods_b, languages_b, tuple(sorted({*classes_b}))))
-    told = [remark(*side) if in_english(*side) != in_english(side[0]) else "" for side in stated]
-    one, other = (in_english(*side).english if why else side[0] for side, why in zip(stated, told, strict=True))
-    found = _relatedness(*_sides(one, other, stated[0][2], stated[1][2]))
+    numbers = [tuple(sorted({*stated})) for stated in (classes_a, classes_b)]
+    sides = ((goods_a, (), chance_in(numbers[0])), (goods_b, languages_b, chance_in(numbers[1])))
+    told = [remark(*side) if in_english(*side) != in_english(side[0]) else "" for side in sides]
+    one, other = (in_english(*side).english if why else side[0] for side, why in zip(sides, told, strict=True))
+    found = _relatedness(*_sides(one, other, *numbers))
     if not any(told) or not isinstance(found, Relatedness):
         return found
     return replace(found, reasons=(*found.reasons, *filter(None, told)))

@@ -8,7 +8,7 @@ least words that belong together (raquette de badminton is no snowshoe)."""
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from functools import lru_cache
 from itertools import pairwise, product
 from typing import NamedTuple
@@ -18,14 +18,14 @@ from ..lexicon.foreign_derivation import compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING, LINKING, NOUN_FIRST
 from ..tables import open_table
 from ..text import fold
-from .english_terms import OF_GOODS, chance, fit, is_goods_term, is_stuff, worth
+from .english_terms import OF_GOODS, fit, is_goods_term, is_stuff, worth
 from .small_words import small_words
 from .standing import standing
 from .trade_table import LONGEST_TERM, label_senses
 from .ware_names import LONGEST_NAME, names_ware, ware_names
 from .words import base_form, is_noun, is_trade_word
 
-__all__ = ["Rendered", "joined", "likely_by_parts", "rendered", "units_of", "words_of"]
+__all__ = ["Chance", "Rendered", "joined", "likely_by_parts", "rendered", "units_of", "words_of"]
 
 LEAST_SURE = 0.3
 """How reliable a translation must be to be considered."""
@@ -61,6 +61,10 @@ _PREPOSITIONS = frozenset(("for", "with", "without", "in", "of", "from", "agains
 _DEALT_IN = frozenset("retail wholesale sale rental repair service services course lesson shop".split())
 
 
+Chance = Callable[[str], float]
+"""How likely goods of English words are in the classes stated for them."""
+
+
 class Rendered(NamedTuple):
     """Goods in `english` words, and those that no table here knows, as they are written."""
 
@@ -90,9 +94,9 @@ def words_of(text: str) -> Iterator[tuple[str, str]]:
         yield found[0], fold(found[0])
 
 
-def rendered(text: str, language: str, classes: tuple[int, ...] = ()) -> Rendered:
-    """A list of goods of one language (BCP 47) in English words; of what they are that sense is preferred which is in
-    one of the `classes` stated for them (Geschirr is crockery in class 21, harness in class 18)."""
+def rendered(text: str, language: str, chance: Chance | None = None) -> Rendered:
+    """A list of goods of one language (BCP 47) in English words; of what they are that sense is preferred of which the
+    `chance` is high (Geschirr is crockery in class 21, harness in class 18)."""
     words = tuple(words_of(text))
     wares = frozenset(area.names for written, _ in words for one in label_senses(written, language)
                       for area in one.areas if one.names_ware)  # fmt: skip
@@ -103,7 +107,7 @@ def rendered(text: str, language: str, classes: tuple[int, ...] = ()) -> Rendere
             told.append(part)
             continue
         runs, small = _runs(tuple(words_of(part)), language, wares)
-        chosen = _chosen(_in_classes(runs, language, classes) if classes else runs)
+        chosen = _chosen(_in_classes(runs, language, chance) if chance else runs)
         units = zip((unit for run in runs for unit in run), (one for run in chosen for one in run), strict=True)
         unread += [unit.said for unit, (one, _) in units
                    if one.guessed or (not unit.senses and not _is_english(unit.said))]  # fmt: skip
@@ -250,14 +254,14 @@ def _is_odd(english: str) -> bool:
     return min((fit(one, other) for one, other in pairwise(words)), default=1.0) < LEAST_TOGETHER
 
 
-def _in_classes(runs: Runs, language: str, classes: tuple[int, ...]) -> Runs:
-    """The units with the senses of the noun that says what the goods are worth more by how likely they are in these
-    classes."""
+def _in_classes(runs: Runs, language: str, chance: Chance) -> Runs:
+    """The units with the senses of the noun that says what the goods are worth more by how likely they are in the
+    classes stated."""
     first = runs[0]
     at = 0 if language in NOUN_FIRST else len(first) - 1
     if not first:
         return runs
-    senses = tuple(one._replace(value=one.value + OF_CLASS * chance(one.english, classes)) for one in first[at].senses)
+    senses = tuple(one._replace(value=one.value + OF_CLASS * chance(one.english)) for one in first[at].senses)
     head = first[at]._replace(senses=tuple(sorted(senses, key=lambda one: (-one.value, one.english))))
     return [[*first[:at], head, *first[at + 1 :]], *runs[1:]]
 

@@ -16,7 +16,7 @@ from functools import lru_cache
 from ..lexicon import Translation, association, languages, lexicon, translations, zipf
 from ..text import fold
 from .left_out import as_stated_abroad
-from .rendering import joined, likely_by_parts, rendered, units_of, words_of
+from .rendering import Chance, joined, likely_by_parts, rendered, units_of, words_of
 from .small_words import ANY_SMALL, small_words
 from .standing import RARE, SURE, standing, wares_abroad
 from .trade_table import LABEL_LANGUAGES, RESPELT, is_said_in_english, label_senses
@@ -55,23 +55,23 @@ class Wording:
 
 
 @lru_cache(maxsize=1 << 13)
-def in_english(goods: str, languages: tuple[str, ...] = (), classes: tuple[int, ...] = ()) -> Wording:
+def in_english(goods: str, languages: tuple[str, ...] = (), chance: Chance | None = None) -> Wording:
     """`goods` in English words; unchanged if they are English or no word of them can be read.
 
     `languages` (BCP 47) are those in which the goods may be worded, likeliest first, where that is known: in one of
-    them are goods that are names of wares there and nothing else, whatever the words mean in English (Tee). `classes`
-    are those stated for the goods, by which a foreign word of several senses is read."""
+    them are goods that are names of wares there and nothing else, whatever the words mean in English (Tee). `chance`
+    is how likely English goods are in the classes stated, by which a foreign word of several senses is read."""
     parts = _ITEMS.split(goods)
     listed = [tuple(_words(part)) for part in parts]
     spoken = (code for code in languages if all(_says_wares(words, code) for words in listed if words))
     if any(listed) and (code := next(spoken, "")):
-        return _translated(goods, code, classes)
+        return _translated(goods, code, chance)
     language = _own_language(goods)
     own = _languages_of(parts, language)
     if set(own) == {language}:
-        return Wording(goods) if language == "en" else _translated(goods, language, classes)
+        return Wording(goods) if language == "en" else _translated(goods, language, chance)
     each = zip(parts, own, strict=True)
-    read = [Wording(part.strip()) if code == "en" else _translated(part, code, classes) for part, code in each]
+    read = [Wording(part.strip()) if code == "en" else _translated(part, code, chance) for part, code in each]
     found = next((one.language for one in read if one.language != "en" or one.unread), "en")
     unread = tuple(word for one in read for word in one.unread)
     return Wording(joined([one.english for one in read]), found if language == "en" else SEVERAL, unread)
@@ -126,9 +126,9 @@ def not_read(goods: str) -> str:
     return f'not read: "{_shown(goods)}" holds no word that is known here'
 
 
-def remark(goods: str, languages: tuple[str, ...] = (), classes: tuple[int, ...] = ()) -> str:
+def remark(goods: str, languages: tuple[str, ...] = (), chance: Chance | None = None) -> str:
     """How goods of another language were read, in words; "" for English goods, and for goods that cannot be read."""
-    read = in_english(goods, languages, classes)
+    read = in_english(goods, languages, chance)
     if read.language == "en":
         return ""
     unread = f", not read: {', '.join(dict.fromkeys(read.unread))}" if read.unread else ""
@@ -165,13 +165,13 @@ def _is_foreign(text: str) -> bool:
     return lead > 0 or (lead == 0 and (count["small"] > 0 or not all(written.isascii() for written, _ in words)))
 
 
-def _translated(text: str, language: str, classes: tuple[int, ...]) -> Wording:
+def _translated(text: str, language: str, chance: Chance | None) -> Wording:
     words = tuple(_words(text))
     if not language:
         strange = tuple(pair for pair in words if standing(*pair) == "foreign")
         known = any(standing(*pair) in ("english", "rare") or _in_vectors(pair[1]) for pair in words)
         return Wording(text, unread=tuple(written for written, _ in strange), understood=known)
-    read = rendered(without_possessives(as_stated_abroad(text)), language, classes)
+    read = rendered(without_possessives(as_stated_abroad(text)), language, chance)
     if not read.unread and _bases(read.english) == _bases(text):  # blousons is German too, and means no more
         return Wording(text)
     return Wording(read.english, language, read.unread)

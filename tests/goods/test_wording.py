@@ -18,6 +18,7 @@ from namescreen.goods import (
     relatedness,
     remark,
 )
+from namescreen.goods.classification import chance_in
 from namescreen.outcome import NotChecked
 from tests.conftest import Run
 
@@ -256,4 +257,4 @@ def test_a_compound_whose_parts_say_nothing_together_is_not_read() -> None:
     ],
 )  # fmt: skip
 def test_the_stated_class_chooses_the_sense_of_a_word(goods: str, number: int, english: str) -> None:
-    assert in_english(goods, (), (number,)).english == english
+    assert in_english(goods, (), chance_in((number,))).english == english
