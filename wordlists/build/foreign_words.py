@@ -26,7 +26,7 @@ from collections.abc import Iterable, Iterator
 from functools import cache, lru_cache
 from pathlib import Path
 
-from sources import write_table
+from sources import by_language, write_table
 from word_kinds import place_senses
 
 from namescreen.lexicon import frequency_languages, kinds, lexicon, zipf
@@ -192,19 +192,11 @@ def from_goods(rows: Iterable[Row]) -> Terms:
 
 
 def curated(path: Path) -> Iterator[tuple[str, str, str]]:
-    """Language, word and English of one of our own lists; a line "# english | ..." names the languages from there on,
-    and - says that a language has no single word for it."""
-    columns: list[str] = []
-    for line in path.read_text(encoding="utf-8").splitlines():
-        if line.startswith("# english"):
-            columns = [cell.strip() for cell in line.removeprefix("# ").partition(";")[0].split("|")]
-        elif line and not line.startswith("#"):
-            english, *cells = (cell.strip() for cell in line.split("|"))
-            if len(cells) != len(columns) - 1:
-                raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
-            for language, forms in zip(columns[1:], cells, strict=True):
-                for word in filter(None, map(one_word, forms.split())):
-                    yield language, word, english
+    """Language, word and English of one of our own lists; - says that a language has no single word for it."""
+    for english, cells in by_language(path):
+        for language, forms in cells:
+            for word in filter(None, map(one_word, forms.split())):
+                yield language, word, english
 
 
 def learn_parts(language: str, readings: Readings, terms: Iterable[tuple[str, str, int]]) -> Readings:

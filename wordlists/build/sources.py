@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import hashlib
 import re
+from collections.abc import Iterator
 from pathlib import Path
 
 from namescreen.files import write_whole
@@ -20,6 +21,20 @@ def folder_to_write(about: str, default: Path) -> Path:
     parser.add_argument("--to", type=Path, default=default, help="the folder to write to")
     folder: Path = parser.parse_args().to
     return folder
+
+
+def by_language(path: Path) -> Iterator[tuple[str, list[tuple[str, str]]]]:
+    """The English of each line of one of our own lists, and what stands for it in each language; a line
+    "# english | ..." names the languages from there on."""
+    columns: list[str] = []
+    for line in path.read_text(encoding="utf-8").splitlines():
+        if line.startswith("# english"):
+            columns = [cell.strip() for cell in line.removeprefix("# ").partition(";")[0].split("|")]
+        elif line and not line.startswith("#"):
+            english, *cells = (cell.strip() for cell in line.split("|"))
+            if len(cells) != len(columns) - 1:
+                raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
+            yield english, list(zip(columns[1:], cells, strict=True))
 
 
 def write_table(

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
-from sources import folder_to_write, write_table
+from sources import by_language, folder_to_write, write_table
 
 from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, tokenize
@@ -30,21 +30,11 @@ def ware_names() -> Iterator[tuple[str, str, str]]:
 
 
 def entries() -> Iterator[tuple[list[str], list[tuple[str, str]]]]:
-    """The English names of each ware, and its folded names with their languages; a line "# english | ..." names the
-    languages from there on."""
+    """The English names of each ware, and its folded names with their languages."""
     for path in sorted(CURATED.glob("ware_names*.txt")):
-        columns: list[str] = []
-        for line in path.read_text(encoding="utf-8").splitlines():
-            if line.startswith("# english"):
-                columns = [cell.strip() for cell in line.removeprefix("# ").partition(";")[0].split("|")]
-            elif line and not line.startswith("#"):
-                english, *cells = (cell.strip() for cell in line.split("|"))
-                if len(cells) != len(columns) - 1:
-                    raise ValueError(f"{path.name}, {english}: {len(cells)} languages instead of {len(columns) - 1}")
-                pairs = zip(columns[1:], cells, strict=True)
-                said = ((language, tokenize(name)) for language, names in pairs for name in names.split(";"))
-                folded = [(language, " ".join(words)) for language, words in said if words]
-                yield [*map(fold, english.split("/"))], folded
+        for english, cells in by_language(path):
+            said = ((language, tokenize(name)) for language, names in cells for name in names.split(";"))
+            yield [*map(fold, english.split("/"))], [(language, " ".join(words)) for language, words in said if words]
 
 
 def main() -> None:
