@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from ..goods.verdicts import FREE
-from ..marks.mark import Mark
 from ..plain_text import cell, clauses, number, plural, shorten, some
 from ..policy import OWN_CHECK, Level
 from .findings import finding_of, mark_level, matters, worst_words
-from .mark_tables import briefly, by_market, mark_cells
+from .mark_tables import briefly, by_market, mark_cells, told_in_short
 from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
 from .questions import questions
@@ -56,14 +55,9 @@ def _mark(found: CloseMark, report: Report) -> str:
     told: dict[str, list[str]] = {}
     for one in live[:_FURTHER]:
         whose = "also of this owner" if one.is_of_the_owner_of(found.mark) else "further marks of these words"
-        told.setdefault(whose, []).append(f"{one.number or one.text} ({_classes(one)})")
+        told.setdefault(whose, []).append(told_in_short(one))
     also = "".join(f"; {whose}: {some(marks)}" for whose, marks in told.items())
     return cell(f"{cited}: {finding}. Closeness {number(found.overall)}, goods {goods}; {standing}{also}")
-
-
-def _classes(mark: Mark) -> str:
-    where = some(mark.territories) or "where it holds is not stated"
-    return f"{where}, class {' '.join(map(str, mark.classes))}" if mark.classes else where
 
 
 def _further(ordered: Sequence[CloseMark], told: Sequence[CloseMark]) -> Iterable[str]:

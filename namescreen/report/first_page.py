@@ -8,11 +8,12 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from ..lexicon.language_codes import language_name
 from ..outcome import DISCLAIMER, NotChecked
-from ..plain_text import cell, clauses, plural, shorten, some, table, visible
-from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Level
+from ..plain_text import cell, clauses, plural, shorten, some, visible
+from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Finding, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
+from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
 from .own_findings import unread
 from .questions import general_questions
@@ -21,15 +22,22 @@ from .sensitivity import Standing, places, standings
 
 __all__ = ["first_page"]
 
+_BRIEFLY = {"marks": "Marks", "distinctiveness": "Distinctive", "readings": "Languages", "addresses": "Address"}
+"""The checks in a table that has no room for more."""
 _MOST_TOLD = 12  # names told in one sentence; more are counted
 
 
-def first_page(report: Report, changes: Changes | None = None) -> Iterable[str]:
+def first_page(report: Report, changes: Changes | None = None) -> Iterable[Part]:
     """The page that the maker takes along; the evidence for the adviser follows it."""
     yield from _head(report)
     yield "## In short"
     lines = (*_in_short(report), *(_changed(changes) if changes else ()))
     yield "\n".join(f"- {line}" for line in lines)
+    yield (
+        "This is what an automatic comparison found in the lists named in the record below, and no legal advice. "
+        "Rights can exist without registration and reach beyond their goods; the law differs by country. This page is "
+        "for the maker; what follows is the evidence for the adviser."
+    )
     yield from _glance(report)
     yield from next_steps(report)
     yield "## Questions on the whole list"
@@ -37,24 +45,19 @@ def first_page(report: Report, changes: Changes | None = None) -> Iterable[str]:
 
 
 def _head(report: Report) -> Iterable[str]:
+    """What the report is on, in a few lines: what was found follows at once."""
     yield f"# {cell(title_of(report))}"
     cut = visible(report.product) not in title_of(report)
+    classes = f"{'class' if len(report.classes) == 1 else 'classes'} {', '.join(map(str, report.classes))}"
+    spoken = f"; languages of the buyers: {', '.join(report.languages)}" if report.languages else ""
     facts = [
         *([("Product", report.product)] if cut else []),
+        ("Goods", f"{report.goods or 'not stated'} ({classes if report.classes else 'Nice classes not stated'})"),
+        ("Markets", f"{', '.join(report.markets) or 'not stated'}{spoken}"),
         ("Date", f"{report.date}, from {report.date_from}; made with namescreen {report.version}"),
-        ("Goods", report.goods),
-        ("Nice classes", ", ".join(map(str, report.classes))),
-        ("Concept words", ", ".join(report.concepts)),
-        ("Markets", ", ".join(report.markets)),
-        ("Languages of the buyers", ", ".join(report.languages)),
     ]
-    yield "\n".join(f"- {key}: {cell(value) or 'not stated'}" for key, value in facts)
+    yield "\n".join(f"- {key}: {cell(value)}" for key, value in facts)
     yield f"**{DISCLAIMER}**"
-    yield (
-        "It tells what an automatic comparison found in the lists named in the record below, and is no legal advice. "
-        "Rights can exist without registration and reach beyond their goods; the law differs by country. This page is "
-        "for the maker; what follows is the evidence for the adviser."
-    )
 
 
 def _in_short(report: Report) -> Iterable[str]:
@@ -238,7 +241,8 @@ def _few(names: Sequence[str]) -> str:
     return some(cell(shorten(name, 40)) for name in names)
 
 
-def _glance(report: Report) -> Iterable[str]:
+def _glance(report: Report) -> Iterable[Part]:
+    entries_of = {entry.name: entry for entry in report.names}
     yield "## Shortlist at a glance"
     yield (
         "Least against it first. *Nothing found*: the check was made, and nothing reached the line from which it is "
@@ -247,11 +251,33 @@ def _glance(report: Report) -> Iterable[str]:
         "Numbers from 0 to 1: closeness to the mark (1 = identical), distinctiveness, and fit as an address by length "
         "and spelling (1 = best)."
     )
-    entries = {entry.name: entry for entry in report.names}
-    rows = []
-    for row in standings(report):
-        entry = entries[row.name]
-        told = [found.words for found in findings(entry)]
+    entries = [(entries_of[row.name], findings(entries_of[row.name])) for row in standings(report)]
+    same = _same_for_all([found for _, found in entries])
+    kept = [at for at, check in enumerate(CHECKS) if check not in same]
+    rows, brief, behind = [], [], []
+    for entry, found in entries:
         unjudged = isinstance(entry.distinctiveness, NotChecked) and unread(entry.distinctiveness)
-        rows.append((shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""), *told))
-    yield table(("Name", "Worst finding", *CHECKS.values()), rows)
+        head = (shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""))
+        rows.append((*head, *(found[at].words for at in kept)))
+        brief.append((shorten(entry.name, 40), head[1], *(found[at].title for at in kept)))
+        told = [one.evidence for one in found if one.level > Level.NOTHING]
+        behind += [f"- {cell(head[0])}: {cell('; '.join(told))}"] if told else []
+    whole = Table(("Name", "Worst finding", *(CHECKS[check] for check in CHECKS if check not in same)), tuple(rows))
+    short = Table(("Name", "Worst finding", *(_BRIEFLY[check] for check in CHECKS if check not in same)), tuple(brief))
+    yield Either(whole, (short.as_table(), *(["Behind it:", "\n".join(behind)] if behind else [])))
+    if same:
+        yield f"For every name: {some(f'{CHECKS[check].lower()} {title}' for check, title in same.items())}."
+
+
+def _same_for_all(found: Sequence[Sequence[Finding]]) -> dict[str, str]:
+    """Of checks that found the same of all names, and nothing against any, what that is: no table says it again and
+    again."""
+    if len(found) < 2:
+        return {}
+    titles = {check: {(one[at].title, one[at].level) for one in found} for at, check in enumerate(CHECKS)}
+    return {
+        check: title
+        for check, told in titles.items()
+        for title, level in told
+        if len(told) == 1 and level is Level.NOTHING and check not in ("marks", OWN_CHECK)
+    }

@@ -8,7 +8,7 @@ row of a table becomes a block.
 from __future__ import annotations
 
 import re
-from collections.abc import MutableMapping, Sequence
+from collections.abc import Iterable, MutableMapping, Sequence
 from html import escape
 from importlib.resources import files
 from typing import Any
@@ -24,7 +24,11 @@ from .record import title_of
 __all__ = ["to_html"]
 
 _PICTURE = "figure.svg"
-_SMALL = 14  # rows of a table that is kept on one page
+_NUMBER = re.compile(r"(?<![\w/-])((?=[\w/-]{3,24}(?![\w/-]))(?=[\w/-]*\d)\w+(?:[-/]\w+)+)(?![\w/-])")
+"""A date, or the number of a mark with its parts."""
+_LONG, _PIECE = re.compile(r"\w{19,}"), re.compile(r"\w{1,14}")
+"""A word too long for a column, and the pieces in which it may stand; shorter ones are never broken."""
+_SMALL = 4  # rows of a table that is kept on one page
 
 
 def to_html(report: Report, *, changes: Changes | None = None, full: bool = False) -> str:
@@ -34,15 +38,23 @@ def to_html(report: Report, *, changes: Changes | None = None, full: bool = Fals
     parser = MarkdownIt("commonmark", {"html": False}).enable("table")
     picture = to_svg(report)
     env: dict[str, Any] = {}
-    tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes, full=full), env)
+    tokens = parser.parse(to_markdown(report, figure=_PICTURE, changes=changes, full=full, as_tables=True), env)
     _label_cells(tokens)
     _link_names(tokens)
+    _mark_leads(tokens)
+    _break_well(tokens)
 
     def image(renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]) -> str:
         """The one picture of a report, in place."""
         return f'<span class="picture" tabindex="0">{picture.strip()}</span>'
 
+    def code(renderer: Any, tokens: Sequence[Any], at: int, options: Any, env: MutableMapping[str, Any]) -> str:
+        """A command, folded between its words only."""
+        words = (f'<span class="number">{escape(word)}</span>' for word in tokens[at].content.split())
+        return f"<pre><code>{' '.join(words)}</code></pre>\n"
+
     parser.add_render_rule("image", image)
+    parser.add_render_rule("code_block", code)
     body = parser.renderer.render(tokens, parser.options, env)
     body = re.sub(r"<table.*?</table>", _framed, body, flags=re.DOTALL)
     title = escape(title_of(report))
@@ -65,6 +77,8 @@ def _framed(found: re.Match[str]) -> str:
 def _label_cells(tokens: Sequence[Any]) -> None:
     """Give every cell its column's heading, shown where a table is too wide for the screen, and its table a
     kind."""
+    from markdown_it.token import Token
+
     heads: list[str] = []
     column, table = 0, None
     for at, token in enumerate(tokens):
@@ -80,6 +94,11 @@ def _label_cells(tokens: Sequence[Any]) -> None:
                 table.attrSet("class", "marks")
         elif token.type == "td_open":
             token.attrSet("data-label", heads[column])
+            if tokens[at + 1].children:  # one box beside its heading, whatever it holds
+                told = tokens[at + 1].children
+                tokens[at + 1].children = [
+                    Token("span_open", "span", 1, attrs={"class": "cell"}), *told, Token("span_close", "span", -1)
+                ]  # fmt: skip
             column += 1
 
 
@@ -92,12 +111,8 @@ def _link_names(tokens: Sequence[Any]) -> None:
         heading.attrSet("class", "name")
         heading.attrSet("id", f"name-{at}")
     if headings:
-        rest = tokens[tokens.index(headings[-1]) :]
         before = [token for token in tokens[: tokens.index(headings[0])] if token.type == "heading_open"]
         before[-1].attrSet("class", "names")
-        annex = next((token for token in rest if token.type == "heading_open" and token.tag == "h2"), None)
-        if annex is not None:
-            annex.attrSet("class", "annex")
     rows = [at for at, token in enumerate(tokens) if token.type == "tr_open"][1 : len(headings) + 1]
     for at, row in enumerate(rows, 1):
         inline = tokens[row + 2]
@@ -106,6 +121,45 @@ def _link_names(tokens: Sequence[Any]) -> None:
             *(inline.children or ()),
             Token("link_close", "a", -1),
         ]
+
+
+def _mark_leads(tokens: Sequence[Any]) -> None:
+    """Tell the paragraphs that only announce what follows, so that no page ends with one."""
+    for at, token in enumerate(tokens[:-1]):
+        if token.type == "paragraph_open" and not token.hidden:
+            told = [child.type for child in tokens[at + 1].children if child.type != "text" or child.content]
+            if told == ["strong_open", "text", "strong_close"] or _plain(tokens[at + 1]).endswith(":"):
+                token.attrSet("class", "lead")
+
+
+def _break_well(tokens: Sequence[Any]) -> None:
+    """Set dates and the numbers of marks so that no line breaks inside one, and let very long words break at all."""
+    for token in tokens:
+        if token.children:
+            token.children = [piece for child in token.children for piece in _pieces(child)]
+
+
+def _pieces(child: Any) -> Iterable[Any]:
+    from markdown_it.token import Token
+
+    if child.type != "text":
+        yield child
+        return
+    for at, piece in enumerate(_NUMBER.split(child.content)):
+        if at % 2:
+            yield Token("span_open", "span", 1, attrs={"class": "number"})
+            yield Token("text", "", 0, content=piece)
+            yield Token("span_close", "span", -1)
+            continue
+        end = 0
+        for word in _LONG.finditer(piece):
+            for part in _PIECE.finditer(piece, word.start(), word.end()):
+                yield Token("text", "", 0, content=piece[end : part.end()])
+                end = part.end()
+                if end < word.end():
+                    yield Token("wbr", "wbr", 0)
+        if piece[end:]:
+            yield Token("text", "", 0, content=piece[end:])
 
 
 def _plain(inline: Any) -> str:

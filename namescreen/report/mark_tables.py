@@ -11,17 +11,21 @@ from ..goods import remark
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some, table
+from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some
 from ..policy import Level, level_of
 from ..screening.crowd import past_cases_tell
 from .findings import WEAK, conflict_of, grade_words, grades, mark_level, matters, milder, tells_weak_words
+from .layout import Part, Table
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .nearest import met_in_the_union
 from .register_facts import LACKS, dates, held_in, remarks, status, where
 from .upkeep import upkeep
 
-__all__ = ["MARK_HEADS", "REGISTER_HEADS", "briefly", "by_market", "close_marks", "mark_cells", "register_cells"]
+__all__ = [
+    "MARK_HEADS", "REGISTER_HEADS", "briefly", "by_market", "close_marks", "mark_cells", "register_cells",
+    "told_in_short",
+]  # fmt: skip
 
 MARK_HEADS = ("Mark", "Finding, and why", "Closeness", "Goods", "In the register")
 """Headings of the table of closest marks."""
@@ -43,7 +47,7 @@ _Grade = tuple[bool, Level]
 """Whether a mark is a knockout, and its level: the higher, the graver."""
 
 
-def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = ()) -> Iterable[str]:
+def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = ()) -> Iterable[Part]:
     """The marks near a name, as Markdown. What the register raises of those `asked` about stands in their questions."""
     head = "**Closest marks.**"
     if isinstance(entry.marks, NotChecked):
@@ -63,7 +67,7 @@ def close_marks(entry: NameEntry, report: Report, asked: Sequence[CloseMark] = (
     yield "**Closest marks**"
     rows = [row for found in shown for row in _rows(found, report)]
     stated = any(row[-1] != LACKS for row in rows)  # else that is told once for all names
-    yield table(MARK_HEADS if stated else MARK_HEADS[:-1], rows if stated else [row[:-1] for row in rows])
+    yield Table(MARK_HEADS, tuple(rows)) if stated else Table(MARK_HEADS[:-1], tuple(row[:-1] for row in rows))
     further = [found for found in ordered if mark_level(found) >= Level.LOOK and found not in shown]
     if further:
         yield f"Also {mark_level(further[0]).words} and below: {cell(some(map(briefly, further)))}."
@@ -136,15 +140,33 @@ def briefly(found: CloseMark, why: str = "") -> str:
 
 
 def _rows(found: CloseMark, report: Report) -> Iterable[tuple[str, ...]]:
-    """The row of a mark, and one for each further mark of the same words that is listed."""
-    yield mark_cells(found, report.date, report.markets)
-    for place, other in enumerate(found.others[:_MOST_OTHERS]):
+    """The row of a mark, with what its owner has of the same words and no level of its own, and one for each other
+    further mark that is listed."""
+    *cells, standing = mark_cells(found, report.date, report.markets)
+    listed = [*enumerate(found.others[:_MOST_OTHERS])]
+    graded = {one.place for one in found.elsewhere}
+    own = [other for place, other in listed if place not in graded and other.is_of_the_owner_of(found.mark)]
+    also = f"; also of this owner: {some(map(told_in_short, own))}" if own else ""
+    yield *cells, f"{standing}{also}"
+    for place, other in listed:
+        if other in own:
+            continue
         facts = _facts(other, report.date, report.markets)
         told = f"a further mark of {'the same owner' if other.is_of_the_owner_of(found.mark) else 'these words'}"
         there = [one for one in found.elsewhere if one.place == place]
-        graded = [f"{grade_words(one.knockout, level_of(one.concern))} in {some(one.markets)}" for one in there]
-        told = f"{', '.join(graded)}: {told}" if graded else told
+        graded_in = [f"{grade_words(one.knockout, level_of(one.concern))} in {some(one.markets)}" for one in there]
+        told = f"{', '.join(graded_in)}: {told}" if graded_in else told
         yield _cited(facts), told, "", _goods_of(facts), _standing_of(facts)
+
+
+def told_in_short(mark: Mark) -> str:
+    """A further mark of the same words: its number, where it holds, its classes, and whether it has ended."""
+    facts = (
+        some(mark.territories) or "where it holds is not stated",
+        f"class {' '.join(map(str, mark.classes))}" if mark.classes else "",
+        "dead" if mark.is_dead else "",
+    )
+    return f"{shorten(mark.number, 24) or shorten(mark.text, 40)} ({', '.join(filter(None, facts))})"
 
 
 def _facts(mark: Mark, today: str, markets: Sequence[str]) -> dict[str, str]:

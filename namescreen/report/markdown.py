@@ -10,12 +10,13 @@ import os
 from collections.abc import Iterable
 
 from ..outcome import DISCLAIMER
-from ..plain_text import cell, number, plural, shorten, some, table
+from ..plain_text import cell, number, plural, shorten, some
 from ..policy import OWN_CHECK
 from .comparison import LEAST, Changes
 from .figure import alternative
 from .findings import finding_of
 from .first_page import first_page
+from .layout import Part, Table, laid_out
 from .model import CHECKS, NameEntry, Report
 from .pages import name_pages
 from .record import costs_worksheet, law_page, record, terms
@@ -26,10 +27,12 @@ __all__ = ["to_markdown"]
 _MOST_CHANGES = 12  # a name; the rest are counted
 
 
-def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = None, full: bool = False) -> str:
+def to_markdown(
+    report: Report, *, figure: str = "", changes: Changes | None = None, full: bool = False, as_tables: bool = False
+) -> str:
     """The report as Markdown. `figure` is the picture's path from the report, empty when none was written; `full` asks
-    for the pages of names that fall too."""
-    parts = [
+    for the pages of names that fall too; `as_tables` keeps tables that are too wide to be read as they stand."""
+    parts: list[Part] = [
         *first_page(report, changes),
         *(_since(changes) if changes else ()),
         *name_pages(report, full=full),
@@ -40,7 +43,7 @@ def to_markdown(report: Report, *, figure: str = "", changes: Changes | None = N
         *terms(),
         f"**{DISCLAIMER}**",
     ]
-    return "\n\n".join(part.rstrip("\n") for part in parts) + "\n"
+    return laid_out(parts, as_tables=as_tables)
 
 
 def _picture(report: Report, figure: str) -> str:
@@ -55,7 +58,7 @@ def _destination(path: str) -> str:
     return "".join(c if c.isalnum() or c in "-._~/" else "".join(f"%{b:02X}" for b in os.fsencode(c)) for c in path)
 
 
-def _since(changes: Changes) -> Iterable[str]:
+def _since(changes: Changes) -> Iterable[Part]:
     yield f"## Changes since {cell(changes.since)}"
     if not changes.found:
         yield f"None. The earlier report was made with namescreen {cell(changes.version)}."
@@ -73,10 +76,10 @@ def _since(changes: Changes) -> Iterable[str]:
         rows += told[:_MOST_CHANGES]
         if len(told) > _MOST_CHANGES:
             rows.append((about, "more", f"{plural(len(told) - _MOST_CHANGES, 'further change')} not shown here"))
-    yield table(("About", "Kind", "Change"), [(shorten(a, 60), kind, words) for a, kind, words in rows])
+    yield Table(("About", "Kind", "Change"), tuple((shorten(a, 60), kind, words) for a, kind, words in rows))
 
 
-def _comparison(report: Report, figure: str) -> Iterable[str]:
+def _comparison(report: Report, figure: str) -> Iterable[Part]:
     yield "## Side by side, for the decision"
     yield _picture(report, figure)
     if len(report.names) < 2:
@@ -108,7 +111,7 @@ def _comparison(report: Report, figure: str) -> Iterable[str]:
                 *("not checked" if row.values[i] is None else number(row.values[i] or 0.0) for i in at),
             )
         )
-    yield table(("Name", "Place", "Total", *(CHECKS[check] for check in checks)), rows)
+    yield Table(("Name", "Place", "Total", *(CHECKS[check] for check in checks)), tuple(rows))
     told = [f"{move.change} {plural(move.pairs_changed, 'pair')}" for move in moves(report) if move.pairs_changed]
     if told:
         yield f"Pairs of names that change order when one weight is halved or doubled: {some(told)}."

@@ -13,9 +13,12 @@ from ..text import parse
 from .model import Distinctiveness, NameEntry
 
 __all__ = [
-    "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding", "unread",
+    "BORDERLINE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding",
+    "unread",
 ]  # fmt: skip
 
+BORDERLINE = "borderline"
+"""What is said of a suggestive name near the line to a descriptive one."""
 NEAR_DESCRIPTIVE = 0.55
 """Distinctiveness below which a suggestive name is called near the line (chosen, not fitted)."""
 
@@ -125,4 +128,4 @@ def _kept_where(part: Distinctiveness) -> str:
 def _unbarred(part: Distinctiveness) -> str:
     """What is said of a name that is inherently distinctive."""
     near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
-    return "borderline" if near else "distinctive"
+    return BORDERLINE if near else "distinctive"

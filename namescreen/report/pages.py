@@ -6,12 +6,13 @@ from collections.abc import Iterable, Sequence
 
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
-from ..plain_text import cell, clauses, number, plural, shorten, some, table
+from ..plain_text import cell, clauses, number, plural, shorten, some
 from ..policy import BARRED
 from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
 from .fallen import fallen
 from .findings import words_read, worst_words
+from .layout import Part, Table
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .own_findings import as_told, for_the_union_alone
@@ -31,7 +32,7 @@ _MAY_OBJECT = "What offices may object to, from memory"
 _ORDINARY = 3  # readings of severity 0 that are shown
 
 
-def name_pages(report: Report, *, full: bool = False) -> Iterable[str]:
+def name_pages(report: Report, *, full: bool = False) -> Iterable[Part]:
     """The section of the names, in the order of the comparison. Names that fall take a few lines, unless they are all
     there is, or `full` pages are asked for."""
     yield "## The names, one by one"
@@ -61,7 +62,7 @@ def name_pages(report: Report, *, full: bool = False) -> Iterable[str]:
         yield "Names that fall are told in short; `--full` writes their pages too, and the JSON form has all of it."
 
 
-def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, alike: bool) -> Iterable[str]:
+def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, alike: bool) -> Iterable[Part]:
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     yield f"### {cell(shorten(entry.name, 120))}"
     told = (
@@ -95,7 +96,7 @@ def _tells_more(entry: NameEntry) -> bool:
     return bool(entry.construction) and not entry.construction.startswith(plain)
 
 
-def _distinctiveness(entry: NameEntry) -> Iterable[str]:
+def _distinctiveness(entry: NameEntry) -> Iterable[Part]:
     found = entry.distinctiveness
     head = "**Distinctiveness for the goods.**"
     if isinstance(found, NotChecked):
@@ -113,12 +114,12 @@ def _distinctiveness(entry: NameEntry) -> Iterable[str]:
             called.setdefault(as_told(one.called, entry), []).append(_office(one.market))
         yield f"By market: {some(f'{what} in {some(where)}' for what, where in called.items())}; no bar found in any."
         return
-    yield table(
+    yield Table(
         ("Under the law of", "The name is", "Score", "What the office may object to, from memory; it decides"),
-        [
+        tuple(
             (_office(one.market), as_told(one.called, entry), number(one.score), one.law or "no bar found")
             for one in found.markets
-        ],
+        ),
     )
 
 
@@ -146,7 +147,7 @@ def _looked_at(entry: NameEntry) -> str:
     return some(language_name(tag) for tag in entry.coverage)
 
 
-def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
+def _readings(entry: NameEntry, *, alike: bool) -> Iterable[Part]:
     """What a name says in other languages; which were looked at stands at the head of all names where it is `alike`."""
     head = "**In other languages.**"
     if isinstance(entry.readings, NotChecked):
@@ -168,9 +169,9 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
     more = len(bad) - len(shown)
     rest = f" {plural(more, 'milder word')} left to the JSON form." if more > 0 else ""
     yield f"{head} {plural(len(bad), 'word')} found that may be taken badly.{rest}{elsewhere} {looked}".rstrip()
-    yield table(
+    yield Table(
         ("Language", "Word", "Meaning", "Kind", "Severity (0 to 3)", "How it matches"),
-        [
+        tuple(
             (
                 language_name(one.language),
                 shorten(one.word, 40),
@@ -180,7 +181,7 @@ def _readings(entry: NameEntry, *, alike: bool) -> Iterable[str]:
                 shorten(one.match, 60),
             )
             for one in shown
-        ],
+        ),
     )
 
 
@@ -198,7 +199,7 @@ def _in_words(readings: Sequence[Reading]) -> str:
     return cell(some(told))
 
 
-def _addresses(entry: NameEntry) -> Iterable[str]:
+def _addresses(entry: NameEntry) -> Iterable[Part]:
     head = "**Domain and handle.**"
     found = entry.addresses
     if isinstance(found, NotChecked):
@@ -209,8 +210,8 @@ def _addresses(entry: NameEntry) -> Iterable[str]:
     asked = any(one.finding for one in shown)
     yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}".rstrip()
     if asked:
-        rows = [(one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown]
-        yield table(("Kind", "Address", "How", "Taken?"), rows)
+        rows = ((one.kind, shorten(one.text, 80), one.how, shorten(one.finding, 80) or "not asked") for one in shown)
+        yield Table(("Kind", "Address", "How", "Taken?"), tuple(rows))
 
 
 def _of(found: Addresses, kind: str) -> list[Address]:

@@ -7,13 +7,14 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from ..outcome import NotChecked
-from ..plain_text import cell, clauses, shorten, some, table, visible
+from ..plain_text import cell, clauses, shorten, some, visible
 from ..policy import LIKELY_REFUSED
 from ..territories import UNIONS, law_of, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
 from .law import EU_OR_STATE, UNDESCRIBED, Practice, everywhere, practices
+from .layout import Part, Table
 from .model import NameEntry, Report
 
 __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms", "title_of"]
@@ -26,7 +27,7 @@ def title_of(report: Report) -> str:
     return f"Name screening: {clauses(report.product, _TITLE) or 'product not stated'}"
 
 
-def record(report: Report) -> Iterable[str]:
+def record(report: Report) -> Iterable[Part]:
     """What was searched, what was not, and how to repeat it."""
     yield "## Record of the search"
     yield from _lists_searched(report)
@@ -42,13 +43,15 @@ def record(report: Report) -> Iterable[str]:
         f"Program: namescreen {cell(report.version)}. Date: {report.date}, from {cell(report.date_from)}. "
         + (f"Seed: {report.seed}." if report.seed is not None else "Seed: none used.")
     )
+    if report.concepts:
+        yield f"Concept words of the brief: {cell(', '.join(report.concepts))}."
     if report.settings:
-        yield table(("Setting", "Value"), [(key, value or "none") for key, value in report.settings])
+        yield Table(("Setting", "Value"), tuple((key, value or "none") for key, value in report.settings))
     yield "The command that repeats this report:"
     yield _code(shlex.join(report.command))
 
 
-def _lists_searched(report: Report) -> Iterable[str]:
+def _lists_searched(report: Report) -> Iterable[Part]:
     """The lists of marks, and the registers of the markets among them."""
     if report.lists:
         rows = []
@@ -68,9 +71,8 @@ def _lists_searched(report: Report) -> Iterable[str]:
                     item.sha256 or "not known",
                 )
             )
-        yield table(
-            ("List", "File dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256"), rows
-        )
+        heads = ("List", "File dated", "Rows read", "Left out", "Classes", "Offices", "Latest mark", "sha256")
+        yield Table(heads, tuple(rows))
         told = [f"- {cell(item.name)}: {cell(remark)}" for item in report.lists for remark in item.remarks]
         if told:
             yield "\n".join(told)
@@ -81,12 +83,12 @@ def _lists_searched(report: Report) -> Iterable[str]:
             "What the lists hold of the registers that count in your markets, by what each row says of its office. No "
             "register itself was asked, and whether a list holds the whole of one is not known:"
         )
-        yield table(
+        yield Table(
             ("Market", "Rows in your lists", "No row of"),
-            [
+            tuple(
                 (one.market, "; ".join(one.searched) or "none", "; ".join(one.missing) or "a row of each")
                 for one in market_cover(report)
-            ],
+            ),
         )
 
 
@@ -123,7 +125,7 @@ def _code(text: str) -> str:
     return "    " + visible(text)
 
 
-def costs_worksheet(report: Report) -> Iterable[str]:
+def costs_worksheet(report: Report) -> Iterable[Part]:
     """The maker's own figures, summed against the budget; nothing where none are entered."""
     sheet = worksheet(report)
     costs = report.costs
@@ -149,7 +151,7 @@ def costs_worksheet(report: Report) -> Iterable[str]:
         )
         for line in sheet.lines
     ]
-    yield table(("Item", "Each", "Times", "Amount", "Found on", "Source", "Remark"), rows, numeric=(1, 2, 3))
+    yield Table(("Item", "Each", "Times", "Amount", "Found on", "Source", "Remark"), tuple(rows), numeric=(1, 2, 3))
     told = [f"Total: **{cell(some(money(amount, currency) for currency, amount in sheet.totals))}**."]
     if sheet.left is not None:
         word = "left of" if sheet.left >= 0 else "over"
@@ -185,7 +187,7 @@ def next_steps(report: Report) -> Iterable[str]:
     yield from (f"☐ {step}" for step in steps)
 
 
-def law_page(report: Report) -> Iterable[str]:
+def law_page(report: Report) -> Iterable[Part]:
     """What the law of the brief's markets says about earlier marks."""
     yield "## The law on earlier marks, by market"
     yield (
@@ -204,7 +206,8 @@ def law_page(report: Report) -> Iterable[str]:
     ]
     described = {market for one in practices(report.markets) for market in one.markets}
     rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if territory(market) not in described]
-    yield table(("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory"), rows)
+    heads = ("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory")
+    yield Table(heads, tuple(rows))
     told = [*everywhere(report.markets)]
     if any(map(_states_differ, report.names)):
         told.insert(0, EU_OR_STATE)

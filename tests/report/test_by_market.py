@@ -133,7 +133,7 @@ def test_marks_below_all_levels_are_named_by_concern_and_say_why(tmp_path: Path)
     report = report_on(tmp_path, "The Owl's Parlour", rows, ("US", "DE"))
     (one,) = report.names
     assert "OWL & THISTLE" in {found.mark.text for found in worth_a_word(one, GOODS)}
-    text = to_markdown(report)
+    text = to_markdown(report, as_tables=True)
     (row,) = (line for line in text.splitlines() if line.startswith("| EULE ("))
     assert 'In German "eule" says "owls"' in row
     assert "where it holds is not stated" in text

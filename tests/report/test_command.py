@@ -73,7 +73,8 @@ def test_every_form_in_one_run_and_what_changed_in_the_next(run: Run, home: Path
     assert ("Herbwell", "new close mark") in told
     assert told.count(("Herbwell", "new close mark")) == 2  # each owner's mark of the same words by itself
     further = run("report", "brief.toml", "--full").stdout
-    row = r"\| Herb Well \(NL 104, Well Insured\) +\|[^|]+\|[^|]+\| 0\.[0-9]+, class 36[^|]*\| in force"
+    goods = r"\*Goods:\* 0\.[0-9]+, class 36.*\s+\*In the register:\* in force"
+    row = rf"- \*\*Herb Well \(NL 104, Well Insured\)\.\*\*[^-]+{goods}"
     assert re.search(row, further)
 
 

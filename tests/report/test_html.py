@@ -9,7 +9,7 @@ import pytest
 
 from namescreen.report import Report, to_html
 
-VOID = {"meta", "br", "hr", "img", "link", "input"}
+VOID = {"meta", "br", "hr", "img", "link", "input", "wbr"}
 ALLOWED = {
     "html",
     "head",
@@ -35,6 +35,7 @@ ALLOWED = {
     "thead",
     "tbody",
     "tr",
+    "wbr",
     "th",
     "td",
     "a",
@@ -130,7 +131,7 @@ def test_raw_html_stays_off_even_if_some_came_through(report: Report, monkeypatc
 
 def test_names_at_a_glance_lead_to_their_pages(report: Report) -> None:
     page = to_html(report)
-    led = re.findall(r'<td[^>]*><a href="#(name-\d+)">(.*?)</a></td>', page)
+    led = re.findall(r'<td[^>]*><a href="#(name-\d+)"><span class="cell">(.*?)</span></a></td>', page)
     assert led == re.findall(r'<h3 class="name" id="(name-\d+)">(.*?)</h3>', page)
     assert len(led) == len(report.names)
 

@@ -12,6 +12,7 @@ from namescreen.outcome import NotChecked
 from namescreen.policy import STEPS
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
+from namescreen.report.layout import laid_out
 from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import close_marks
 from namescreen.report.model import KEPT, Distinctiveness, Elsewhere, Goods, ProtectedSign
@@ -31,7 +32,7 @@ def test_questions_go_to_the_marks_in_their_order_and_each_has_a_row(report: Rep
     shown = marks_shown(one, asked)
     assert set(asked) <= set(shown)
     assert dead not in shown
-    text = "\n".join(close_marks(one, report, asked))
+    text = laid_out(close_marks(one, report, asked), as_tables=True)
     assert all(found.mark.text in text for found in (held, meaning_only, *many))  # in a row, or named below them
 
 
@@ -39,7 +40,8 @@ def test_what_the_register_raises_is_told_once(report: Report) -> None:
     found = close("DUSKFALL HARBOUR", 0.8)
     old = replace(found, mark=replace(found.mark, registered="2010-01-01"))
     one = entry(old, name="Duskfall", words=("dusk", "fall"))
-    text = "\n".join((*questions(one, report), *close_marks(one, report, asked_about(one, report))))
+    marks = close_marks(one, report, asked_about(one, report))
+    text = laid_out((*questions(one, report), *marks), as_tables=False)
     assert text.count("use to be shown") == 1
 
 
@@ -69,7 +71,8 @@ def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
     names = (entry(near, name="Torvale", distinctiveness=place), entry(name="Duskfall", distinctiveness=coined))
     short = to_markdown(replace(report, names=names)).split("## In short")[1].split("##")[0]
     assert "To look closer at: Torvale (TORVALLE" in short
-    row = next(line for line in to_markdown(replace(report, names=names)).splitlines() if line.startswith("| Torvale"))
+    text = to_markdown(replace(report, names=names), as_tables=True)
+    row = next(line for line in text.splitlines() if line.startswith("| Torvale"))
     assert "TORVALLE" in row
     assert "look closer: geographic" in row
 
@@ -105,18 +108,19 @@ def test_past_cases_are_told_only_where_more_is_shared_than_words_for_the_goods(
     told = "Of decided pairs as close"
     goods = replace(report, goods="herb pots")
     shared = entry(close("SLOW POTS", 0.7), name="Duskfall Pots", words=("duskfall", "pots"))
-    assert told not in "\n".join(close_marks(shared, goods))
-    assert told in "\n".join(close_marks(replace(shared, words=("duskfall", "slow")), goods))
+    assert told not in laid_out(close_marks(shared, goods), as_tables=True)
+    assert told in laid_out(close_marks(replace(shared, words=("duskfall", "slow")), goods), as_tables=True)
     generic = replace(shared, words=("slow",), distinctiveness=Distinctiveness("generic", 0.0))
-    assert told not in "\n".join(close_marks(generic, goods))
+    assert told not in laid_out(close_marks(generic, goods), as_tables=True)
 
 
 def test_what_found_nothing_takes_a_line(report: Report) -> None:
     """No table where nothing came near, and the nearest still named, so that "nothing found" can be judged."""
-    text = list(close_marks(entry(close("FAR OFF", 0.35), name="Duskfall"), report))
-    assert len(text) == 1
-    assert "Nothing found. What came nearest: FAR OFF" in text[0]
-    assert "0.35" in text[0]
+    parts = list(close_marks(entry(close("FAR OFF", 0.35), name="Duskfall"), report))
+    assert len(parts) == 1
+    text = laid_out(parts, as_tables=True)
+    assert "Nothing found. What came nearest: FAR OFF" in text
+    assert "0.35" in text
 
 
 def test_the_same_goods_come_before_the_same_name_and_what_lives_before_what_has_lapsed() -> None:
@@ -143,7 +147,7 @@ def test_marks_of_which_nothing_was_found_take_no_row_and_the_nearest_live_one_i
     milder = replace(close("DUSKFALL LONG GONE", 0.45, status="dead"), concern=0.2)
     one = entry(grave, dead, milder, live)
     assert [found.mark.text for found in marks_shown(one)] == ["DUSKFALLS"]
-    text = "\n".join(close_marks(one, report))
+    text = laid_out(close_marks(one, report), as_tables=True)
     assert "Further off, below minor: DUSKWATER (" in text
     assert "DUSKFALL OLD (0.60, dead, would ask for a closer look if it lived)" in text
     assert "DUSKFALL LONG GONE" not in text
@@ -152,7 +156,8 @@ def test_marks_of_which_nothing_was_found_take_no_row_and_the_nearest_live_one_i
 def test_the_goods_of_a_mark_stand_beside_its_classes(report: Report) -> None:
     found = close("DUSKFALLS", 0.8)
     pots = replace(found, mark=replace(found.mark, goods="plant pots; " + "saucers of glazed clay; " * 9))
-    (row,) = (line for line in "\n".join(close_marks(entry(pots), report)).splitlines() if "saucers" in line)
+    text = laid_out(close_marks(entry(pots), report), as_tables=True)
+    (row,) = (line for line in text.splitlines() if "saucers" in line)
     assert re.search(r"\| 1.00, plant pots; (saucers of glazed clay; )+saucers of glazed clay \|", row)
 
 
@@ -241,7 +246,7 @@ def test_what_an_eu_mark_would_meet_is_told_once(report: Report) -> None:
     italian = replace(found, mark=replace(found.mark, number="302019", territories=("IT",)))
     for markets, told in ((("DE",), 1), (("US",), 0)):
         one = entry(italian, name="Duskfall", words=("duskfall",))
-        text = "\n".join(close_marks(one, replace(report, markets=markets)))
+        text = laid_out(close_marks(one, replace(report, markets=markets)), as_tables=True)
         assert text.count("Filed as an EU mark") == told
         assert text.count("DUSKFELL (no. 302019, IT") == told
 
@@ -250,7 +255,8 @@ def test_a_part_of_a_coined_word_makes_no_weak_mark(report: Report) -> None:
     weak = 'Weak in this field or in common use, so it counts less: "kind".'
     for text, told in (("TORKINDER", False), ("KIND TORVEN", True)):
         found = replace(close(text, 0.8), reasons=(weak,), concern=0.8)
-        assert (weak.rstrip(".") in "\n".join(close_marks(entry(found, name="Torkinder Forge"), report))) is told
+        text = laid_out(close_marks(entry(found, name="Torkinder Forge"), report), as_tables=True)
+        assert (weak.rstrip(".") in text) is told
 
 
 def test_every_mark_to_look_closer_at_has_a_question(report: Report) -> None:
@@ -316,7 +322,7 @@ def test_marks_of_one_owner_with_the_same_words_raise_one_question(report: Repor
 def test_past_cases_are_not_told_beside_a_minor_mark(report: Report) -> None:
     mild = replace(close("DUSKER", 0.5), concern=STEPS[-1][0])
     grave = replace(close("DUSKER", 0.7), concern=0.7)
-    told = ["\n".join(close_marks(entry(one, name="Duskfall"), report)) for one in (mild, grave)]
+    told = [laid_out(close_marks(entry(one, name="Duskfall"), report), as_tables=True) for one in (mild, grave)]
     assert ["past cases" in one for one in told] == [False, True]
 
 

@@ -20,6 +20,7 @@ from namescreen.report.coverage import partly_searched, unsearched_markets
 from namescreen.report.csv import COLUMNS
 from namescreen.report.findings import findings, mark_level, matters, words_read
 from namescreen.report.glossary import GLOSSARY
+from namescreen.report.layout import laid_out
 from namescreen.report.mark_tables import REGISTER_HEADS, mark_cells, register_cells
 from namescreen.report.model import (
     CloseMark,
@@ -198,7 +199,7 @@ def test_the_question_speaks_the_law_of_the_markets(report: Report, markets: tup
 
 
 def test_the_law_page_has_the_offices_of_the_markets_and_says_what_it_does_not_know(report: Report) -> None:
-    page = "\n".join(law_page(replace(report, markets=("US", "DE", "ZZ"))))
+    page = laid_out(law_page(replace(report, markets=("US", "DE", "ZZ"))), as_tables=True)
     assert "from memory" in page
     assert all(office in page for office in ("European Union", "Germany", "United States", "Priority"))
     assert "United Kingdom" not in page
