@@ -5,9 +5,11 @@ from __future__ import annotations
 import datetime
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from decimal import Decimal
 from pathlib import Path
+
+from ..records import dataclass
 
 __all__ = ["Brief", "Concept", "CostItem", "Costs"]
 

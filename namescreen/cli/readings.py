@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -13,6 +12,7 @@ import typer
 from namescreen.lexicon.language_codes import code
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, some, visible
+from namescreen.records import dataclass
 
 from .guard import NOT_CHECKED
 from .inputs import names_or_shortlist

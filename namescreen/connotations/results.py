@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
+
+from ..records import dataclass
 
 __all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading", "stands_as_word"]
 

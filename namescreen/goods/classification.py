@@ -9,11 +9,11 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice, pairwise
 
 from ..lexicon import lexicon
+from ..records import dataclass
 from ..tables import open_table
 from ..text import parse
 from .broader import layers_above, leading_senses, names_above, names_of

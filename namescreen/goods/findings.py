@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
 
 from ..outcome import NotChecked
+from ..records import dataclass
 from .continuum import CATEGORIES
 from .protected import ProtectedSign
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ..lexicon import lexicon, zipf
+from ..records import dataclass
 from .description import NOTHING, Evidence
 from .grounds import under_law
 from .places import place_of

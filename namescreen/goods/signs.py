@@ -4,9 +4,9 @@ common."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Any
 
+from ..records import dataclass
 from .grounds import Ground
 
 __all__ = ["EVOKING", "ORIGIN", "ProtectedSign", "with_law"]

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, field
+from dataclasses import field
 from hashlib import sha256
 from itertools import islice
 
 from ..errors import InputError, Problem
 from ..plain_text import plural, some
+from ..records import dataclass
 from .identity import Event
 from .problems import ProblemLog
 from .term import GRACE_MONTHS

@@ -7,11 +7,12 @@ read back a month later by another version of the program, and compared. A check
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..policy import LIKELY_REFUSED
+from ..records import dataclass
 
 __all__ = [
     "CHECKS",

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..policy import Conflict, Level, level_of
+from ..records import dataclass
 from .json import number, plain
 
 if TYPE_CHECKING:

@@ -9,7 +9,7 @@ ware's (bread and honey, where nothing is eaten). Whether the original has to do
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from itertools import islice
 
@@ -18,6 +18,7 @@ from rapidfuzz.distance import Indel, Postfix, Prefix
 from ...lexicon import kinds, lexicon, zipf
 from ...pronunciation.alignment import sound_similarity, syllables_in
 from ...pronunciation.phones import VOWEL_LETTERS, code_of
+from ...records import dataclass
 from ...tables import open_table
 from ...text.inflection import other_number
 from ..brief_terms import BriefTerms
