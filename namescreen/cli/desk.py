@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import shlex
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
 from itertools import islice
 from pathlib import Path
@@ -21,7 +21,6 @@ from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_te
 from namescreen.generation.wanted import usable_words
 from namescreen.lexicon import lexicon
 from namescreen.plain_text import bounded, plural, shorten, some, visible
-from namescreen.records import dataclass
 from namescreen.text import fold
 
 from .output import PARTS_SHOWN, definitions, folded, say_below
