@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence, Set
 from functools import lru_cache
 from itertools import chain, pairwise
 
-from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, zipf
+from ..lexicon import equivalents, kinds, lexicon, one_name, possible_meanings, words_of_kind, zipf
 from ..lexicon.combining_forms import combining_form, combining_parts
 from ..lexicon.derivation import derived_words
 from ..lexicon.foreign import COMMON_KNOWLEDGE
@@ -24,12 +24,14 @@ __all__ = [
     "RELATED",
     "TRANSLATED",
     "base_forms",
+    "divided_into_known",
     "english_choices",
     "english_readings",
     "expect_many",
     "has_senses",
     "is_known",
     "is_surname",
+    "known_among",
     "meaning_keys",
     "meaning_similarity_of_words",
     "meant",
@@ -49,6 +51,13 @@ def is_known(word: str) -> bool:
     if (kept := kept_word(word)) is not None:
         return kept.is_known
     return bool(base_forms(word)) or "function word" in kinds(word)
+
+
+def known_among(words: Sequence[str]) -> set[str]:
+    """Those of many words, of which few are, that are `is_known`."""
+    written = [word for word in words if word.isascii()]
+    perhaps = {*lexicon().perhaps_known(written), *words_of_kind("function word")}
+    return {word for word in words if word in perhaps and is_known(word)}
 
 
 def all_known(words: tuple[str, ...]) -> bool:
@@ -297,11 +306,15 @@ def spellings(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     """English words as written, and with what is also written as one word (hair pin, hairpin) or as two."""
     pairs = ((at, first + second) for at, (first, second) in enumerate(pairwise(words)))
     joined = ((*words[:at], one, *words[at + 2 :]) for at, one in pairs if is_known(one))
+    return tuple(dict.fromkeys((words, *joined, divided_into_known(words))))
+
+
+def divided_into_known(words: tuple[str, ...]) -> tuple[str, ...]:
+    """English words, those that are not known divided, if all parts are known then; else as they are."""
     if all(map(is_known, words)):  # known words are not divided
-        return tuple(dict.fromkeys((words, *joined)))
+        return words
     apart = tuple(part for word in words for part in segmentations(word)[-1])
-    divided = apart if all(map(is_known, apart)) else words
-    return tuple(dict.fromkeys((words, *joined, divided)))
+    return apart if all(map(is_known, apart)) else words
 
 
 @lru_cache(maxsize=1 << 13)

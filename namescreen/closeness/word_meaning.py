@@ -8,6 +8,7 @@ from typing import NamedTuple
 from ..lexicon import association, lexicon, thesaurus_similarity
 from ..lexicon.derivation import is_derived
 from .appearance import Numbers, positive_part
+from .kept import kept_meaning
 from .vocabulary import RELATED, base_forms, has_senses, is_known, is_surname, meaning_similarity_of_words
 
 __all__ = [
@@ -63,6 +64,9 @@ def meanings(one: str, other: str) -> Meaning | None:
     """
     if one == other:
         return Meaning(1.0, 1.0)
+    if (kept := kept_meaning(one, other)) is not None:
+        found = Meaning(*kept)
+        return found if found.idea == found.idea else None
     if not (has_senses(one) and has_senses(other)):
         return None
     related = meaning_similarity_of_words(one, other, RELATED) or 0.0

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from ..text.inflection import other_number
 from .appearance import Numbers, positive_part
 from .features import Word
+from .kept import kept_similarity
 from .letters import look
 from .sound import sound
 from .vocabulary import is_familiar, is_known
@@ -71,6 +72,8 @@ def word_similarity(one: Word, other: Word) -> WordSimilarity:
 def _similarity(
     letters: str, codes: tuple[str, ...], other_letters: str, other_codes: tuple[str, ...]
 ) -> WordSimilarity:
+    if (kept := kept_similarity(letters, other_letters)) is not None:
+        return WordSimilarity(*kept)
     seen = look(letters, other_letters)
     heard = sound(letters, codes, other_letters, other_codes)
     if heard is None:

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache, cached_property, lru_cache
+from itertools import chain
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..records import dataclass
@@ -140,6 +141,13 @@ class Lexicon:
         if word in self._words or word in self._exceptions:
             return True
         return word.endswith(DETACHED) and any(form in self._words for form in detached(word))
+
+    def perhaps_known(self, words: Sequence[str]) -> list[str]:
+        """Those of some words in lower case, without line breaks, that may be `known`: for many, of which few are, this
+        costs a small part of asking for each."""
+        forms = [(word, *detached(word)) if word.endswith(DETACHED) else (word,) for word in words]
+        found = {*self._exceptions.present(words), *self._words.present(list(chain.from_iterable(forms)))}
+        return [each[0] for each in forms if not found.isdisjoint(each)]
 
     def bases_by_pos(self, word: str) -> dict[str, tuple[str, ...]]:
         """The base forms of `word` by part of speech (n, v, a, r)."""

@@ -66,6 +66,12 @@ class Candidates:
     def __len__(self) -> int:
         return len(self.places)
 
+    def words_of(self, names: Places) -> tuple[Places, Places]:
+        """The words that some of the names are written with, in every way to divide them, and those that say them in
+        English, by their places among `words`."""
+        foreign = np.isin(self.foreign, names).nonzero()[0]
+        return taken(self.written, names).words, taken(self._said, foreign).words
+
     @cached_property
     def vectors(self) -> Vectors:
         """The vectors of the words."""

@@ -3,6 +3,7 @@ register keeps of each word."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ import numpy as np
 
 from ..closeness.likeliest import likeliest, likeliest_places, readings_tried
 from ..closeness.many import Rows
-from ..closeness.vocabulary import beside_foreign_words, is_known, spellings
+from ..closeness.vocabulary import beside_foreign_words, divided_into_known, is_known, known_among
 from ..lexicon import phrase_equivalents
 from .packing import stretches
 
@@ -22,7 +23,12 @@ if TYPE_CHECKING:
 
     Places = NDArray[np.int64]
 
-__all__ = ["as_said", "has_further_readings"]
+__all__ = ["FurtherReadings", "as_said"]
+
+Words = tuple[str, ...]
+
+MOST_HELD = 1 << 14
+"""Names of which it is held whether they have further readings."""
 
 
 def as_said(index: Index, written: Rows) -> tuple[Places, Rows]:
@@ -67,30 +73,59 @@ def _same_words(words: Places, rows: Places, written: Rows, owner: Places) -> ND
     return same
 
 
-def has_further_readings(index: Index, place: int, is_translated: bool) -> bool:
-    """Whether a name of the register may be read in ways that `as_said` does not have: with `spellings` across its
-    words, with words that are only read as foreign beside others, or as a foreign phrase. Of how it is written only
-    where the other name is read in English too (`is_translated`)."""
+class FurtherReadings:
+    """Whether names of a register may be read in ways that `as_said` does not have: with `spellings` across their words,
+    with words that are only read as foreign beside others, or as a foreign phrase."""
+
+    def __init__(self, index: Index) -> None:
+        self._index = index
+        self._known: dict[tuple[int, bool], bool] = {}
+
+    def of(self, places: Places, is_translated: bool) -> list[bool]:
+        """Which of some names may. Of how they are written it is asked only where the other name is read in English too
+        (`is_translated`)."""
+        names = [(place, is_translated) for place in places.tolist()]
+        new = [place for place, _ in names if (place, is_translated) not in self._known]
+        if len(self._known) + len(new) > MOST_HELD:
+            self._known.clear()
+            new = [place for place, _ in names]
+        if new:
+            self._known.update(dict.fromkeys([(place, is_translated) for place in new], False))
+            self._known.update(((place, is_translated), True) for place in self._found(new, is_translated))
+        return [self._known[name] for name in names]
+
+    def _found(self, places: list[int], is_translated: bool) -> Iterator[int]:
+        """Those of some names that may."""
+        found = [one for place in places if (one := _further(self._index, place, is_translated))]
+        joined = {first + second for _, readings, _ in found for each in readings for first, second in pairwise(each)}
+        known = known_among(list(joined))
+        for place, readings, whole in found:
+            pairs = (pair for each in readings for pair in pairwise(each))
+            # A reading with an unknown word that cannot be divided is spelled in one way.
+            if (
+                not readings
+                or any(first + second in known for first, second in pairs)
+                or any(divided_into_known(each) != each for each in readings if whole.isdisjoint(each))
+            ):
+                yield place
+
+
+def _further(index: Index, place: int, is_translated: bool) -> tuple[int, set[Words], set[str]] | None:
+    """A name, what decides whether it has further readings, if two words of these make a known one or an unknown word
+    can be divided, and its words that cannot be. No readings: it surely has further ones. None: it has none."""
     first, end = index.name_rows[place : place + 2].tolist()
     words = index.row_words.one(first).tolist()
-    is_divided = end - first > 1  # else no word of it is
     if len(words) == 1:
-        return False
+        return None
+    is_divided = end - first > 1  # else no word of it is
     written = tuple(map(index.word, words))
     if phrase_equivalents(written):
-        return True
+        return place, set(), set()
     said = list(map(index.english, words))
     if beside_foreign_words(written, said) != said:
-        return True
+        return place, set(), set()
     readings = set(likeliest([[*ways, (word,)] for word, ways in zip(written, said, strict=True)]))
-    if not is_translated or not is_divided:
+    if not is_translated:
         readings.discard(written)
-        if is_translated and any(is_known(one + other) for one, other in pairwise(written)):
-            return True
-    pairs = {one + other for reading in readings for one, other in pairwise(reading)}
-    if any(map(is_known, pairs)):
-        return True
-    # A reading with an unknown word that cannot be divided is spelled in one way.
     whole = set() if is_divided else {word for word in written if not is_known(word)}
-    unknown = (reading for reading in readings if whole.isdisjoint(reading) and not all(map(is_known, reading)))
-    return any(len(spellings(reading)) > 1 for reading in unknown)
+    return (place, readings, whole) if readings else None

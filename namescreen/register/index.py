@@ -20,7 +20,7 @@ from ..lexicon.association import Vectors
 from .bigram_index import bigrams
 from .candidates import Candidates
 from .goods_weights import GoodsWeights
-from .in_english import has_further_readings
+from .in_english import FurtherReadings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
@@ -72,7 +72,7 @@ class Index:
         self.english = lru_cache(maxsize=1 << 14)(self._english)
         self.weights_for = lru_cache(maxsize=4)(partial(GoodsWeights, self))
         """What its words count for some goods, described by these words."""
-        self.has_further_readings = lru_cache(maxsize=1 << 14)(partial(has_further_readings, self))
+        self.further_readings = FurtherReadings(self)
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
         kept = min(MOST_SCORES, MOST_ESTIMATES // (len(self.words) + 1))

@@ -13,6 +13,7 @@ from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
+from ..closeness.kept import keep_compared
 from ..closeness.name_similarity import (
     JUDGED_FROM,
     is_one_known_word,
@@ -97,12 +98,13 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
     order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
     found = list(map(Found, places[order].tolist(), overall[order].tolist()))
     index.keep(places[order])
+    compared.keep(order)
     if wanted.goods is not None and found:
         goods = goods_words(wanted.goods)
         scores = compared.scores(features(wanted.name, goods), order, goods).each()
         found = [one._replace(scores=each) for one, each in zip(found, scores, strict=True)]
-    for at, chosen in enumerate(order.tolist()):
-        if compared.needs_all_readings(chosen):
+    for at, needs_all_readings in enumerate(index.further_readings.of(places[order], compared.is_translated)):
+        if needs_all_readings:
             found[at] = _scored_alone(index, name, found[at], wanted)
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
@@ -125,7 +127,7 @@ class Compared:
         self.index, self._name, self.candidates = index, name, candidates
         self._meanings: dict[str, Values] = {}
         self._breaks, self._shares = self._shared_words()
-        self._is_translated = bool(english_readings(name.name.words))
+        self.is_translated = bool(english_readings(name.name.words))
         self._arrays = self._word_arrays()
         places = candidates.places
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
@@ -220,9 +222,16 @@ class Compared:
             found[word.letters] = many.WordArrays(*every)
         return found
 
-    def needs_all_readings(self, chosen: int) -> bool:
-        """Whether a name is read in ways that are not compared here (`in_english.has_further_readings`)."""
-        return self.index.has_further_readings(int(self.candidates.places[chosen]), self._is_translated)
+    def keep(self, chosen: Places) -> None:
+        """Have closeness know how the words that were compared compare with those of the `chosen` names."""
+        candidates, index = self.candidates, self.index
+        written, said = (distinct(each) for each in candidates.words_of(chosen))
+        said = np.setdiff1d(said, written, assume_unique=True)
+        at = np.concatenate([written, said])
+        others = [*index.words.texts(candidates.words[written]), *map(index.word, candidates.words[said].tolist())]
+        similarities = {word: zip(*(one[written].tolist() for one in each)) for word, each in self._arrays.items()}
+        meanings = {word: zip(*(one[at].tolist() for one in each)) for word, each in self._meanings.items()}
+        keep_compared(others, similarities, meanings)
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.word_meaning.meanings` of a word and every word that is compared, NaN for None."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import product
 from pathlib import Path
 
 import numpy as np
 import pytest
 
-from namescreen.closeness import features, goods_words, kept, score
+from namescreen.closeness import Word, features, goods_words, kept, score
 from namescreen.closeness.features import segmentations_of
 from namescreen.closeness.said_abroad import language_read_in, reading_abroad
 from namescreen.closeness.sound import phoneme_codes_of
@@ -20,7 +21,9 @@ from namescreen.closeness.vocabulary import (
     said_in_english,
     segmentations,
 )
-from namescreen.closeness.weights import own_weight
+from namescreen.closeness.weights import own_weight, word_weight
+from namescreen.closeness.word_meaning import meanings
+from namescreen.closeness.word_similarity import _similarity, word_similarity
 from namescreen.register import Wanted, read_register
 from namescreen.register.candidates import Candidates
 from namescreen.register.rescoring import Compared, best_of
@@ -48,6 +51,12 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
     places = np.arange(len(index.names))
     marks = [register.columns[int(index.name_marks.one(place)[0])].text for place in places.tolist()]
     described = goods_words(goods)
+    kept._similarities.clear()
+    kept._meanings.clear()
+    each = {
+        pair: (score(features(pair[0]), features(pair[1])), score(*(features(one, described) for one in pair)))
+        for pair in product(NAMES, marks)
+    }
     seen = apart = 0
 
     for name in NAMES:
@@ -58,19 +67,42 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
         for aspect, every in zip(some, found, strict=True):
             assert aspect == pytest.approx(every[::3], abs=1e-12, nan_ok=True)
         best = {one.place: one for one in best_of(index, features(name), places, Wanted(name, 99, goods=goods))}
+        further = index.further_readings.of(places, compared.is_translated)
         for at, mark in enumerate(marks):
-            wanted = [np.nan if value is None else value for value in score(own, features(mark, described))]
-            if compared.needs_all_readings(at):
+            without_goods, for_goods = each[name, mark]
+            wanted = [np.nan if value is None else value for value in for_goods]
+            if further[at]:
                 apart += 1
             else:
                 assert [aspect[at] for aspect in found] == pytest.approx(wanted, abs=1e-12, nan_ok=True), (name, mark)
             if places[at] in best:
                 one = best[int(places[at])]
-                assert one.overall == pytest.approx(score(features(name), features(mark)).overall, abs=1e-9)
-                assert one.scores == pytest.approx(score(own, features(mark, described)), abs=1e-12)
+                assert one.overall == pytest.approx(without_goods.overall, abs=1e-9)
+                assert one.scores == pytest.approx(for_goods, abs=1e-12)
             seen += 1
     assert seen == len(NAMES) * len(MARKS)
     assert 0 < apart < seen / 10
+
+
+def test_what_a_search_keeps_of_pairs_of_words_is_what_closeness_works_out(tmp_path: Path) -> None:
+    (tmp_path / "marks.txt").write_text("\n".join(MARKS), encoding="utf-8")
+    index = read_register(tmp_path / "marks.txt").index()
+    for name in NAMES:
+        best_of(index, features(name), np.arange(len(index.names)), Wanted(name, 99))
+    meant, similar = ({word: dict(others) for word, others in each.items()} for each in (kept._meanings, kept._similarities))
+    for each in (kept._meanings, kept._similarities, *(one.cache_clear for one in (meanings, _similarity))):
+        each.clear() if isinstance(each, dict) else each()
+    seen = 0
+    for word, others in meant.items():
+        for other, found in others.items():
+            assert found == pytest.approx(meanings(word, other) or (np.nan, np.nan), abs=1e-12, nan_ok=True), (word, other)
+            seen += 1
+    for word, others in similar.items():
+        for other, found in others.items():
+            pair = (Word(one, phoneme_codes_of(one), word_weight(one)) for one in (word, other))
+            assert found == pytest.approx(word_similarity(*pair), abs=1e-12), (word, other)
+            seen += 1
+    assert seen > 5_000
 
 
 def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: Path) -> None:
