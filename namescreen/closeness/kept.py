@@ -1,6 +1,6 @@
-"""What a search knows of the words and names that it brought: what the register keeps of them, and how words of the name
-compare with theirs, which it works out for all at once. The functions that would work it out for one ask here first, as
-the names are then compared one by one; they give the same whether it is kept or not."""
+"""What a search knows of the words and names that it brought: what the register keeps of them, and how words of the
+name compare with theirs, which it works out for all at once. The functions that would work it out for one ask here
+first, as the names are then compared one by one; they give the same whether it is kept or not."""
 
 from __future__ import annotations
 
@@ -75,7 +75,7 @@ def keep_compared(
         if len(kept) > MOST_COMPARED:
             kept.clear()
         for word, values in new.items():
-            kept.setdefault(word, {}).update(zip(others, values))  # noqa: B905
+            kept.setdefault(word, {}).update(zip(others, values, strict=False))
 
 
 def kept_similarity(one: str, other: str) -> Values | None:

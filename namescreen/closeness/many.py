@@ -235,6 +235,10 @@ class ManyScores(NamedTuple):
     overall: Values
     translated: Values
 
+    def some(self, chosen: Places) -> ManyScores:
+        """Those of some names."""
+        return ManyScores(*(aspect[chosen] for aspect in self))
+
     def each(self) -> list[Scores]:
         """One after another."""
         known = [[None if value != value else value for value in aspect.tolist()] for aspect in self]

@@ -10,9 +10,9 @@ from ..text import parse, split_closed_compound
 from ..text.segmentation import RECOGNISED
 
 if TYPE_CHECKING:
-    from . import Closeness
+    from . import Closeness, Scores
 
-__all__ = ["Divided", "as_readers_divide", "divided"]
+__all__ = ["Divided", "as_readers_divide", "divided", "forms"]
 
 LONG = 5
 """Letters from which a rare dictionary word is seen inside a name."""
@@ -48,24 +48,29 @@ class Divided(NamedTuple):
 
 
 @lru_cache(maxsize=1 << 14)
-def as_readers_divide(name: str, mark: str, closeness: Closeness, *, name_goods: str | None) -> Divided:
+def as_readers_divide(
+    name: str, mark: str, closeness: Closeness, *, name_goods: str | None, spaced: Scores | None = None
+) -> Divided:
     """Two names as they stand with `closeness`, or with spaces where readers see words in one that the other has too,
-    and so they are closer."""
-    from . import compare
+    and so they are closer. `spaced` are the scores of the divided name and the mark, where they are known."""
+    from . import closeness_from, compare
 
     best = Divided(name, mark, closeness)
     letters = parse(mark).letters
     words = {word for word in divided(name) if word in letters}  # asked first: to divide each mark costs more
     if closeness.appearance >= 1 or not words or words.isdisjoint(divided(mark)):
         return best
-    for one, other in list(product(_forms(name), _forms(mark)))[1:]:
-        found = compare(one, other, name_goods=name_goods)
+    for one, other in list(product(forms(name), forms(mark)))[1:]:
+        if spaced is not None and one != name and other == mark:
+            found = closeness_from(one, mark, spaced, name_goods=name_goods)
+        else:
+            found = compare(one, other, name_goods=name_goods)
         if found.overall > best.closeness.overall:
             best = Divided(one, other, found)
     return best
 
 
-def _forms(name: str) -> tuple[str, ...]:
+def forms(name: str) -> tuple[str, ...]:
     """A name as it stands and, where readers see words in it, with spaces between them."""
     words = divided(name)
     return (name,) if words == parse(name).words else (name, " ".join(words))

@@ -17,12 +17,13 @@ __all__ = ["Hit", "Wanted"]
 
 class Wanted(NamedTuple):
     """A name to search for: how many of the closest are wanted, none less close than `least` overall; with `goods`,
-    every aspect is worked out for these too."""
+    every aspect is worked out for these too, and with `spaced`, which is the name as its readers divide it, of that."""
 
     name: str
     top: int
     least: float = 0.0
     goods: str | None = None
+    spaced: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +40,8 @@ class Hit:
     goods: str | None = None
     scores: Scores | None = field(default=None, repr=False)
     """Every aspect for these goods of the name, where the search worked it out."""
+    spaced: Scores | None = field(default=None, repr=False)
+    """The same of the name as its readers divide it."""
     letters: str = field(default="", repr=False)
     """The folded words of the marks, run together."""
 

@@ -74,8 +74,8 @@ def _same_words(words: Places, rows: Places, written: Rows, owner: Places) -> ND
 
 
 class FurtherReadings:
-    """Whether names of a register may be read in ways that `as_said` does not have: with `spellings` across their words,
-    with words that are only read as foreign beside others, or as a foreign phrase."""
+    """Whether names of a register may be read in ways that `as_said` does not have: with `spellings` across their
+    words, with words that are only read as foreign beside others, or as a foreign phrase."""
 
     def __init__(self, index: Index) -> None:
         self._index = index

@@ -67,11 +67,13 @@ DECIMALS = 9
 
 
 class Found(NamedTuple):
-    """A name of the index, how close it is overall, and in every aspect for the goods that were stated, if any."""
+    """A name of the index, how close it is overall, and in every aspect for the goods that were stated, if any; and so
+    to the name as its readers divide it, if that was wanted."""
 
     place: int
     overall: float
     scores: Scores | None = None
+    spaced: Scores | None = None
 
 
 def fetched(
@@ -93,31 +95,33 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
         return []
     candidates = index.everything if len(places) == len(index.names) else Candidates(index, places)
     compared = Compared(index, name, candidates)
-    overall = compared.scores(name).overall.round(DECIMALS)
+    scored = compared.scores(name)
+    overall = scored.overall.round(DECIMALS)
     marks = index.name_marks
     order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
-    found = list(map(Found, places[order].tolist(), overall[order].tolist()))
     index.keep(places[order])
     compared.keep(order)
-    if wanted.goods is not None and found:
+    found = list(map(Found, places[order].tolist(), overall[order].tolist()))
+    alone = compared.scored_alone(name, order)
+    for at, scores in alone.items():
+        found[at] = found[at]._replace(overall=round(scores.overall, DECIMALS))
+    if wanted.goods is not None:
         goods = goods_words(wanted.goods)
-        scores = compared.scores(features(wanted.name, goods), order, goods).each()
-        found = [one._replace(scores=each) for one, each in zip(found, scores, strict=True)]
-    for at, needs_all_readings in enumerate(index.further_readings.of(places[order], compared.is_translated)):
-        if needs_all_readings:
-            found[at] = _scored_alone(index, name, found[at], wanted)
+        if goods:
+            each = compared.in_full(features(wanted.name, goods), order, goods)
+        else:
+            each = [alone.get(at, scores) for at, scores in enumerate(scored.some(order).each())]
+        found = [one._replace(scores=scores) for one, scores in zip(found, each, strict=True)]
+        if wanted.spaced:
+            chosen = np.sort(places[order])
+            every = np.arange(len(chosen))
+            spaced = Compared(index, features(wanted.spaced), Candidates(index, chosen))
+            spaced.keep(every)
+            each = spaced.in_full(features(wanted.spaced, goods), every, goods)
+            told = dict(zip(chosen.tolist(), each, strict=True))
+            found = [one._replace(spaced=told[one.place]) for one in found]
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
-
-
-def _scored_alone(index: Index, name: Features, found: Found, wanted: Wanted) -> Found:
-    """A name of the index scored as any two names are."""
-    text = " ".join(map(index.word, index.row_words.one(int(index.name_rows[found.place])).tolist()))
-    overall = round(score(name, features(text)).overall, DECIMALS)
-    if wanted.goods is None:
-        return found._replace(overall=overall)
-    goods = goods_words(wanted.goods)
-    return Found(found.place, overall, score(features(wanted.name, goods), features(text, goods)))
 
 
 class Compared:
@@ -127,7 +131,7 @@ class Compared:
         self.index, self._name, self.candidates = index, name, candidates
         self._meanings: dict[str, Values] = {}
         self._breaks, self._shares = self._shared_words()
-        self.is_translated = bool(english_readings(name.name.words))
+        self._is_translated = bool(english_readings(name.name.words))
         self._arrays = self._word_arrays()
         places = candidates.places
         self._same = np.array([text == name.letters for text in index.names.texts(places)], bool)
@@ -163,6 +167,22 @@ class Compared:
         divided = candidates.sizes[every] != len(self._name.name.words)
         translated = self._translated[0, 0, every]
         return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided, translated)
+
+    def in_full(self, name: Features, chosen: Places, goods: tuple[str, ...]) -> list[Scores]:
+        """As `scores`, one after another, those that may be read in further ways scored alone."""
+        alone = self.scored_alone(name, chosen, goods)
+        return [alone.get(at, scores) for at, scores in enumerate(self.scores(name, chosen, goods).each())]
+
+    def scored_alone(self, name: Features, chosen: Places, goods: tuple[str, ...] = ()) -> dict[int, Scores]:
+        """Those of the `chosen` names that may be read in ways which are not compared here, by their places among the
+        chosen, scored as any two names are."""
+        index, places = self.index, self.candidates.places[chosen]
+        found = {}
+        for at, is_read_further in enumerate(index.further_readings.of(places, self._is_translated)):
+            if is_read_further:
+                words = index.row_words.one(int(index.name_rows[places[at]])).tolist()
+                found[at] = score(name, features(" ".join(map(index.word, words)), goods))
+        return found
 
     def _in_translation(self) -> Values:
         """What each name and the one compared have in common as one of them is said in English: in meaning and word for
@@ -229,8 +249,10 @@ class Compared:
         said = np.setdiff1d(said, written, assume_unique=True)
         at = np.concatenate([written, said])
         others = [*index.words.texts(candidates.words[written]), *map(index.word, candidates.words[said].tolist())]
-        similarities = {word: zip(*(one[written].tolist() for one in each)) for word, each in self._arrays.items()}
-        meanings = {word: zip(*(one[at].tolist() for one in each)) for word, each in self._meanings.items()}
+        similarities, meanings = (
+            {word: zip(*(one[words].tolist() for one in each), strict=True) for word, each in compared.items()}
+            for words, compared in ((written, self._arrays), (at, self._meanings))
+        )
         keep_compared(others, similarities, meanings)
 
     def _meaning(self, letters: str) -> Values:

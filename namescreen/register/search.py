@@ -47,8 +47,11 @@ def search(scope: Scope, names: Iterable[Wanted], expected: int = 0) -> Iterator
     for found in _found(scope, noted(), expected):
         one = asked.popleft()
         yield [
-            Hit(Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores, letters(place))
-            for place, overall, scores in found
+            Hit(
+                Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores, spaced,
+                letters(place),
+            )
+            for place, overall, scores, spaced in found
         ]
 
 

@@ -159,7 +159,8 @@ class Checks:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)
         else:  # found by another form of the name
             closeness = compare(name, marks[0].text, name_goods=self.goods)
-        closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods).closeness
+        spaced = hit.spaced if hit.name == name else None
+        closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods, spaced=spaced).closeness
         said, held = name, ""
         language = self._translated(name, marks[0], closeness, translated_in)
         if not language and (rest := rest_of(name, self.goods)):

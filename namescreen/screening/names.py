@@ -150,11 +150,14 @@ class _Screener:
         return found
 
     def _marks(self, name: str, register: Register) -> tuple[tuple[CloseMark, ...], tuple[SharedWord, ...]]:
+        from ..closeness.spaced import forms
         from ..closeness.telling import telling_part
         from ..register import Wanted
         from .translated import rest_of
 
-        wanted = [Wanted(name, max(self.top * OVER_FETCH, LEAST_JUDGED), goods=self.checks.goods)]
+        spaced = forms(name)[-1]
+        judged = max(self.top * OVER_FETCH, LEAST_JUDGED)
+        wanted = [Wanted(name, judged, goods=self.checks.goods, spaced=spaced if spaced != name else None)]
         other_forms = self.checks.other_forms(name)
         wanted += [Wanted(text, MOST_TRANSLATIONS, NEAR_A_TRANSLATION) for text in other_forms]
         rest, telling = rest_of(name, self.checks.goods), telling_part(name, self.checks.goods)

@@ -67,11 +67,11 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
         for aspect, every in zip(some, found, strict=True):
             assert aspect == pytest.approx(every[::3], abs=1e-12, nan_ok=True)
         best = {one.place: one for one in best_of(index, features(name), places, Wanted(name, 99, goods=goods))}
-        further = index.further_readings.of(places, compared.is_translated)
+        further = compared.scored_alone(own, np.arange(len(marks)))
         for at, mark in enumerate(marks):
             without_goods, for_goods = each[name, mark]
             wanted = [np.nan if value is None else value for value in for_goods]
-            if further[at]:
+            if at in further:
                 apart += 1
             else:
                 assert [aspect[at] for aspect in found] == pytest.approx(wanted, abs=1e-12, nan_ok=True), (name, mark)
@@ -89,13 +89,17 @@ def test_what_a_search_keeps_of_pairs_of_words_is_what_closeness_works_out(tmp_p
     index = read_register(tmp_path / "marks.txt").index()
     for name in NAMES:
         best_of(index, features(name), np.arange(len(index.names)), Wanted(name, 99))
-    meant, similar = ({word: dict(others) for word, others in each.items()} for each in (kept._meanings, kept._similarities))
-    for each in (kept._meanings, kept._similarities, *(one.cache_clear for one in (meanings, _similarity))):
-        each.clear() if isinstance(each, dict) else each()
+    both = kept._meanings, kept._similarities
+    meant, similar = ({word: dict(others) for word, others in each.items()} for each in both)
+    for each in both:
+        each.clear()
+    meanings.cache_clear()
+    _similarity.cache_clear()
     seen = 0
     for word, others in meant.items():
         for other, found in others.items():
-            assert found == pytest.approx(meanings(word, other) or (np.nan, np.nan), abs=1e-12, nan_ok=True), (word, other)
+            wanted = meanings(word, other) or (np.nan, np.nan)
+            assert found == pytest.approx(wanted, abs=1e-12, nan_ok=True), (word, other)
             seen += 1
     for word, others in similar.items():
         for other, found in others.items():
