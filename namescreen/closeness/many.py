@@ -248,12 +248,12 @@ class ManyScores(NamedTuple):
 def scores(
     found: Parts, look: Values, sound: Values, spelled: Values, in_any_order: Values, same: NDArray[np.bool_],
     meant: NDArray[np.bool_], breaks: NDArray[np.bool_], shares: NDArray[np.bool_],
-    divided_otherwise: NDArray[np.bool_], translated: Values,
+    divided_otherwise: NDArray[np.bool_], coined: NDArray[np.bool_], translated: Values,
 ) -> ManyScores:  # fmt: skip
     """`name_similarity.score` of many names from their parts; look, sound (NaN where one cannot be read aloud) and
     spelling run together; their letters `in_any_order` of their words; which have the same letters, of which `meant`
-    meaning can be judged, which break a phrase, which share a word, and which have another number of words; and
-    `Scores.translated`, which is in their meanings."""
+    meaning can be judged, which break a phrase, which share a word, which have another number of words, and which are a
+    single coined word, as the name is; and `Scores.translated`, which is in their meanings."""
     model = shipped_model()
     unheard = np.isnan(sound)
     run_together = np.where(unheard, look, sound)
@@ -266,7 +266,7 @@ def scores(
     rest = np.where(shares, (found.elements[0], in_any_order), less)
     said = np.minimum(1.0, model.meaning(less, better, np.where(breaks, 0.0, less), *rest))
     of_words = found.elements[0], found.shared, found.sounds[0], run_together**SAME_SOUND, found.kept
-    overall = model.overall(*of_overall(of_words, appearance, heard))
+    overall = model.overall(*of_overall(of_words, appearance, heard, coined.astype(np.float64)))
     shared, as_one = np.where(breaks, 0.0, found.shared), np.where(unheard, 0.0, run_together)
     overall = np.minimum(1.0, at_least(overall, tuple(found.elements), shared, as_one))
     one = np.ones(1)

@@ -28,8 +28,8 @@ from .weights import LEAST, word_weight
 from .word_meaning import meaning
 from .word_similarity import SAID_OTHERWISE, word_similarity
 
-__all__ = ["is_one_known_word", "meant_as_heard", "meant_by_sound", "parts", "plain_words", "said_in_english",
-           "says_something", "score", "shared_meaning", "weights_of"]  # fmt: skip
+__all__ = ["is_one_coined_word", "is_one_known_word", "meant_as_heard", "meant_by_sound", "parts", "plain_words",
+           "said_in_english", "says_something", "score", "shared_meaning", "weights_of"]  # fmt: skip
 
 LATER, LATER_IN_SENSE = 0.85, 0.93
 """The weight of each further word, as a share of the one before it: the first part of a mark weighs most (TMEP
@@ -100,6 +100,7 @@ def parts(one: Features, other: Features) -> Parts:
         len(one.name.words) != len(other.name.words),
         not content_words(one.name.words).isdisjoint(content_words(other.name.words)),
         translated[0],
+        is_one_coined_word(one.name.words) and is_one_coined_word(other.name.words),
     )
 
 
@@ -127,6 +128,11 @@ def meant_as_heard(one: Features, other: Features) -> float:
 def is_one_known_word(words: tuple[str, ...]) -> bool:
     """Whether a name is a single word of the lexicon."""
     return len(words) == 1 and all_known(words)
+
+
+def is_one_coined_word(words: tuple[str, ...]) -> bool:
+    """Whether a name is a single word that is not of the lexicon."""
+    return len(words) == 1 and not all_known(words)
 
 
 def meant_by_sound(sound: Numbers, one_is_known: Numbers) -> Numbers:

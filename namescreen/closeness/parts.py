@@ -80,6 +80,8 @@ class Parts(NamedTuple):
     """Whether they share a word that is no function word."""
     translated: float = 0.0
     """`Scores.translated`, which `meanings` include."""
+    one_coined_word: bool = False
+    """Whether both are a single word, and neither is known."""
 
     @property
     def all_looks(self) -> tuple[float, ...]:
@@ -122,11 +124,16 @@ def all_sounds(
     return beyond_chance, less, better, look, greater(beyond_chance, less)
 
 
-def of_overall(of_words: Sequence[Numbers], appearance: Numbers, sound: Numbers) -> tuple[Numbers, ...]:
+def of_overall(
+    of_words: Sequence[Numbers], appearance: Numbers, sound: Numbers, one_coined_word: Numbers
+) -> tuple[Numbers, ...]:
     """The parts of overall closeness, from `Parts.of_words` and closeness in appearance and sound. Elements in common
-    and a common look count by the better of them, and by what both have (their geometric mean)."""
+    and a common look count by the better of them, and by what both have (their geometric mean). Single coined words (1;
+    0 for all other names) have no other elements than their letters, so that they share at least what they look alike.
+    """
     less, shared, of_sound, same_sound, kept = of_words
     closer, together = greater(less, appearance), (less * appearance) ** 0.5
+    less, shared = (each + one_coined_word * positive_part(appearance - each) for each in (less, shared))
     return less, shared, of_sound, same_sound, kept, sound, above_floor(sound, FLOOR), closer, together
 
 
@@ -141,7 +148,7 @@ def score_of_parts(found: Parts, model: Model) -> Scores:
         heard = 1.0  # read the same from end to end, whatever the segmentation (4ever, forever)
     said = min(1.0, model.meaning(*found.all_meanings))
     overall = at_least(
-        model.overall(*of_overall(found.of_words, appearance, heard)),
+        model.overall(*of_overall(found.of_words, appearance, heard, float(found.one_coined_word))),
         found.elements,
         0.0 if found.breaks_phrase else found.shared,
         found.sound if found.heard else 0.0,

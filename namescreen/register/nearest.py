@@ -19,11 +19,12 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ..closeness import many
-from ..closeness.name_similarity import weights_of
+from ..closeness.name_similarity import is_one_coined_word, weights_of
 from .bigram_index import bigrams_of
 from .candidates import rows_of
 from .packing import distinct, highest
 from .said_in_english import SaidInEnglish
+from .word_entries import IS_KNOWN
 from .word_scores import WordScores
 
 if TYPE_CHECKING:
@@ -106,7 +107,12 @@ def _overall(
     none, unknown = np.zeros(len(names), bool), np.zeros(len(names))
     look, spelled = many.looks(measures, none), measures[:, many.SPELLED]
     sound = np.maximum(look, parts.sounds[0])
-    return many.scores(parts, look, sound, spelled, look, none, none, none, none, none, unknown).overall
+    coined = none
+    if is_one_coined_word(name.name.words):
+        sizes = np.diff(rows.start, append=len(rows.words))
+        known = index.flags[held[rows.words[rows.start[rows.first]]]] & IS_KNOWN
+        coined = (sizes[rows.first] == 1) & (known == 0)
+    return many.scores(parts, look, sound, spelled, look, none, none, none, none, none, coined, unknown).overall
 
 
 def _greatest(values: Values, count: int) -> Places:

@@ -16,6 +16,7 @@ from ..closeness import features, goods_words, many, score
 from ..closeness.kept import keep_compared
 from ..closeness.name_similarity import (
     JUDGED_FROM,
+    is_one_coined_word,
     is_one_known_word,
     meant_by_sound,
     plain_words,
@@ -165,8 +166,12 @@ class Compared:
         look, sound, spelled, in_any_order = self._form[:, every]
         same, breaks, shares = self._same[every], self._breaks[every], self._shares[every]
         divided = candidates.sizes[every] != len(self._name.name.words)
-        translated = self._translated[0, 0, every]
-        return many.scores(parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided, translated)
+        coined = (candidates.sizes[every] == 1) & ~candidates.all_known[every]
+        coined &= is_one_coined_word(self._name.name.words)
+        return many.scores(
+            parts, look, sound, spelled, in_any_order, same, meant, breaks, shares, divided, coined,
+            self._translated[0, 0, every],
+        )  # fmt: skip
 
     def in_full(self, name: Features, chosen: Places, goods: tuple[str, ...]) -> list[Scores]:
         """As `scores`, one after another, those that may be read in further ways scored alone."""

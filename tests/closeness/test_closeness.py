@@ -81,9 +81,12 @@ def test_a_word_that_shares_less_than_what_stands_there_raises_nothing_that_rest
 
 
 @settings(max_examples=200, deadline=None)
-@given(st.lists(st.floats(0, 1), min_size=14, max_size=14), st.integers(0, 13), st.floats(0, 1), st.booleans())
+@given(
+    st.lists(st.floats(0, 1), min_size=14, max_size=14), st.integers(0, 13), st.floats(0, 1), st.booleans(),
+    st.booleans(),
+)  # fmt: skip
 def test_more_of_any_part_is_never_less_close(
-    values: list[float], place: int, raised: float, shares: bool
+    values: list[float], place: int, raised: float, shares: bool, coined: bool
 ) -> None:
     def scores(numbers: list[float]) -> list[float]:
         look, sound, spelled, ordered, shared, kept, *rest = numbers
@@ -92,6 +95,7 @@ def test_more_of_any_part_is_never_less_close(
             Parts(
                 look, sound, spelled, ordered, looks, sounds, meanings, elements, shared, kept,
                 heard=True, meant=True, breaks_phrase=False, divided_otherwise=False, shares_word=shares,
+                one_coined_word=coined,
             ),
             shipped_model(),
         )

@@ -116,7 +116,8 @@ class Pairs:
     def values(self, means: dict[str, Mean]) -> dict[str, Numbers]:
         """Closeness in every aspect and overall, as `closeness.compare` gives it."""
         found = {ASPECT[name]: means[name](*self.parts[name].T) for name in MEANS[:3]}
-        whole = np.column_stack(of_overall(tuple(self.parts["overall"].T), found["appearance"], found["sound"]))
+        *of_words, coined = self.parts["overall"].T
+        whole = np.column_stack(of_overall(tuple(of_words), found["appearance"], found["sound"], coined))
         if "overall" in means:
             found["overall"] = at_least(
                 means["overall"](*whole.T), tuple(self.elements.T), self.taken, self.heard
@@ -155,7 +156,7 @@ def _facts(name: str, mark: str, name_goods: str, mark_goods: str) -> tuple[Any,
         parts.all_looks,
         parts.all_sounds,
         parts.all_meanings,
-        parts.of_words,
+        (*parts.of_words, float(parts.one_coined_word)),
     )
     if one.letters == other.letters:
         return tuple((1.0,) * len(value) for value in values), (1.0, 1.0), 1.0, 1.0, True
