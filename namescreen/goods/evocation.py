@@ -8,13 +8,13 @@ from functools import cache, lru_cache
 
 from rapidfuzz.distance import LCSseq
 
-from ..lexicon import lexicon, zipf
+from ..lexicon import languages, lexicon, translations, zipf
 from ..tables import open_table
 from .coinage import sounds_alike
 from .grounds import grounds_for, protecting_first
 from .known_places import LONGEST_PLACE, known_places
-from .places import place_of
-from .signs import EVOKING, ORIGIN, ProtectedSign, with_law
+from .places import IN_A_DICTIONARY, place_of
+from .signs import EVOKING, ORIGIN, SIGNS, ProtectedSign, listed, sorts_of, with_law
 from .words import runs
 
 __all__ = ["evoked"]
@@ -42,6 +42,12 @@ _ENDINGS = frozenset(
 """.split()
 )
 """What makes a word of a short name of origin: diminutives and other endings of the Union's languages."""
+_ADJECTIVES = (
+    ("ler", "el"), ("er", ""), ("er", "en"), ("er", "e"), ("ner", "en"), ("isch", ""), ("ese", "a"), ("ano", "a"),
+)  # fmt: skip
+"""How words for what comes from a place end, and what its name ends in instead."""
+MOST_SIGNS = 4
+"""The most names of origin that have a word in common which tells one of them from others. Ours."""
 _ASK = "the office, and the group that looks after the names, before anything is printed"
 
 
@@ -56,8 +62,11 @@ def evoked(
             if one.names:
                 sign = _by_place(run, one.names, one.territory, one.kind, markets, barred=one.evokes)
                 found.setdefault(run, sign)
-    for word in words:
-        if word not in found and (like := _alike(word, classes)):
+    sorts = sorts_of(goods)
+    for word in (one for one in words if one not in found):
+        if whole := _part_of_one(word, classes, sorts):
+            found[word] = _by_part(word, *whole, markets)
+        elif like := _alike(word, classes, sorts):
             name, territory, plainly = like
             found[word] = _by_form(word, name, territory, markets, barred=plainly)
     return sorted(found.values(), key=lambda one: not one.serious)
@@ -82,6 +91,12 @@ def _by_form(
     return _told(sign, what, territory, "evocation", markets, serious=serious)
 
 
+def _by_part(sign: str, name: str, kind: str, territory: str, markets: tuple[str, ...] | None) -> ProtectedSign:
+    serious = any(one.market in EVOKING for one in grounds_for(kind, markets))
+    what = f'is what tells "{name}", a protected name of origin of such goods ({territory}), from others, and evokes it'
+    return _told(sign, what, territory, "evocation", markets, serious=serious)
+
+
 def _told(
     sign: str, what: str, territory: str, kind: str, markets: tuple[str, ...] | None, *, serious: bool
 ) -> ProtectedSign:
@@ -92,7 +107,41 @@ def _told(
 
 
 @lru_cache(maxsize=1 << 12)
-def _alike(word: str, classes: tuple[int, ...]) -> tuple[str, str, bool] | None:
+def _part_of_one(
+    word: str, classes: tuple[int, ...], sorts: frozenset[str]
+) -> tuple[str, str, str] | None:
+    """The name of origin of several words, known for such goods, of which a word is the one that no language has for
+    anything else (the Joux of Vallée de Joux), its kind and territory; None if there is none."""
+    if len(word) < SHORTEST or lexicon().known(word):
+        return None
+    forms = (word, *(word[: -len(end)] + instead for end, instead in _ADJECTIVES if word.endswith(end)))
+    signs = next((found for form in forms if (found := _longer_names().get(form))), ())
+    told = [(sign, one) for sign in signs for one in listed(str(open_table(SIGNS).get(sign)))]
+    known = [(sign, one) for sign, one in told if one.known_for(classes, sorts)]
+    if not known or len(signs) > MOST_SIGNS or any(_means_something(word, code) for code in languages()):
+        return None
+    sign, one = known[0]
+    return sign, one.kind, one.territory
+
+
+def _means_something(word: str, language: str) -> bool:
+    senses = translations(word, language)[:1]
+    return any(one.score >= IN_A_DICTIONARY and place_of(one.english) is None for one in senses)
+
+
+@cache
+def _longer_names() -> dict[str, tuple[str, ...]]:
+    """Each word of names of origin of several words, with these names."""
+    found: dict[str, list[str]] = {}
+    for sign, row in open_table(SIGNS).items():
+        if " " in sign and sign[0].isalpha() and any(one.kind in ORIGIN for one in listed(row)):
+            for word in sign.split():
+                found.setdefault(word, []).append(sign)
+    return {word: tuple(signs) for word, signs in found.items()}
+
+
+@lru_cache(maxsize=1 << 12)
+def _alike(word: str, classes: tuple[int, ...], sorts: frozenset[str]) -> tuple[str, str, bool] | None:
     """The name of origin known for goods of these classes that a word in no dictionary is made like, its territory, and
     whether plainly; None if there is none."""
     if lexicon().known(word) or word in open_table("shop_words.tsv") or len(word) <= SHORTEST:
@@ -100,6 +149,9 @@ def _alike(word: str, classes: tuple[int, ...]) -> tuple[str, str, bool] | None:
     own = _names(classes)
     near = (one for one in _names(_family(classes)) if word.startswith(one[0]))
     found = [(_likeness(word, name), name, territory) for name, territory in dict.fromkeys((*own, *near))]
+    if not any(how_much for how_much, *_ in found):  # of those that few know only what begins with them whole
+        small = ((one, at) for one, at in _small_names(classes, sorts) if word.startswith(one) and len(one) > SHORTEST)
+        found = [(1.0 + len(one), one, at) for one, at in small]
     how_much, name, territory = max(found, default=(0.0, "", ""))
     return (name, territory, how_much >= 1) if how_much else None
 
@@ -144,19 +196,24 @@ def _family(classes: tuple[int, ...]) -> tuple[int, ...]:
 def _names(classes: tuple[int, ...]) -> tuple[tuple[str, str], ...]:
     """The words of names of origin known for goods of some classes, each with its territory: names of one word, and the
     places in longer ones."""
-    return tuple(dict.fromkeys(_all_names(frozenset(classes))))
+    return tuple(dict.fromkeys(_all_names(frozenset(classes), frozenset(), little_known=False)))
 
 
-def _all_names(classes: frozenset[int]) -> Iterator[tuple[str, str]]:
-    for sign, row in open_table("protected_signs.tsv").items():
-        if not sign[0].isalpha():
-            continue
-        for kind, territory, numbers in (entry.split("|") for entry in row.split(";")):
-            told = {int(one) for one in numbers.split()} if numbers != "*" else set()
-            if kind in ORIGIN and 0 not in told and classes & told:  # 0: no word is taken to evoke it
+@lru_cache(maxsize=256)
+def _small_names(classes: tuple[int, ...], sorts: frozenset[str]) -> tuple[tuple[str, str], ...]:
+    """The same of names whose fame is small, of one sort of goods."""
+    return tuple(dict.fromkeys(_all_names(frozenset(classes), sorts, little_known=True))) if sorts else ()
+
+
+def _all_names(
+    classes: frozenset[int], sorts: frozenset[str], *, little_known: bool
+) -> Iterator[tuple[str, str]]:
+    for sign, row in open_table(SIGNS).items():
+        for one in listed(row) if sign[0].isalpha() else ():
+            if one.kind in ORIGIN and one.little_known == little_known and one.known_for(classes, sorts):
                 words = sign.split()
                 yield from (
-                    (one, territory)
-                    for one in words
-                    if len(one) >= SHORTEST and (len(words) == 1 or (len(one) > SHORTEST and place_of(one)))
+                    (word, one.territory)
+                    for word in words
+                    if len(word) >= SHORTEST and (len(words) == 1 or (len(word) > SHORTEST and place_of(word)))
                 )

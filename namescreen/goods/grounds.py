@@ -212,7 +212,7 @@ _CASES = {
     "misspelling": "; Postkantoor, C-363/99",
     "place": "; Windsurfing Chiemsee, C-108/97",
 }
-_ALIKE = {"illness": "cure", "cure and illness": "cure", "health": "cure", "misleading": "material"}
+_ALIKE = {"illness": "cure", "therapy": "cure", "cure and illness": "cure", "health": "cure", "misleading": "material"}
 _OTHERWISE = {"evocation": "origin"}
 """The kind whose ground is told where a law has none of its own here."""
 

@@ -18,11 +18,12 @@ from .deception import misleading
 from .evocation import evoked
 from .foreign import known_languages, meanings
 from .grounds import languages_of, protecting_first
+from .health import CLAIMS, claim, closed_claims
 from .morality import offending
 from .olympic import kept_in, laws_on
 from .phrases import goods_words, items
 from .places import place_of
-from .signs import ORIGIN, ProtectedSign
+from .signs import ORIGIN, SIGNS, Listed, ProtectedSign, listed, sorts_of
 
 __all__ = ["ProtectedSign", "protected_signs"]
 
@@ -35,17 +36,9 @@ SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
-CLAIMS = frozenset(("cure", "illness", "relief", "well", "organ"))
-"""What a claim of health is made of: a treatment (cure), what is treated (illness), a word for an effect (relief), one
-that says plainly that it is good for health (well), and a part or function of the body (organ)."""
-EFFECTS = frozenset(("cure", "relief", "well"))
 TREATED = frozenset("pain ache sore complaint medicine pharmaceutical medicament remedy wound injury".split())
-FED = frozenset((5, 29, 30, 31, 32))
-"""Classes of what is eaten and drunk, of which little may be said for health (Regulation (EC) No 1924/2006)."""
-REMEDIES = 5
-"""The class of medicines and supplements, whose names are read as saying what they do."""
-SHORTEST_CLAIM = 4
-"""The fewest letters of what a closed claim begins with."""
+TOLD_ALONE = frozenset(("cure", "therapy", "illness"))
+"""Words of claims that are told by themselves too."""
 HEALTH = frozenset((3, 5, 10, 29, 30, 31, 32, 44))
 """Classes whose goods and services buyers may take for a remedy."""
 
@@ -60,6 +53,7 @@ _WHAT = {
     "olympic": "a word kept for the Olympic movement",
     "stem": "holds a stem that the World Health Organization keeps for names of medicines",
     "cure": "claims to cure or prevent",
+    "therapy": "may be read as a claim to cure",
     "illness": "names an illness or complaint",
     "cure and illness": "claims to cure or prevent an illness, or to do good to the body",
     "health": "may be read as a claim of health, which needs an authorisation (Regulation (EC) 1924/2006)",
@@ -75,6 +69,7 @@ _ASK = {
     "olympic": "the national Olympic committee",
     "stem": "the authority for medicines, which reviews such names, and the WHO's list of stems",
     "cure": "the authority for medicines or food: what may be said of health is listed",
+    "therapy": "the authority for medicines or food: what may be said of health is listed",
     "illness": "the authority for medicines or food: what may be said of health is listed",
     "cure and illness": "the authority for medicines or food, and an adviser, before anything is printed",
     "health": "the authority for food: what may be said of health is listed",
@@ -93,7 +88,7 @@ def protected_signs(
     abroad = [] if any(one.serious for one in plain) else _misleading_abroad(name, words, goods, asked)
     misled = (*plain, *abroad, *offending(name, words, goods, asked))
     numbers = (*(tuple(classes) or likely_classes(goods)), *_held_classes(goods))
-    signs = _found(words, numbers, asked)
+    signs = _found(words, goods, numbers, asked)
     if any(one.kind in ORIGIN and one.serious for one in signs):
         return tuple(sorted((*signs, *misled), key=lambda one: not one.serious))
     called = (one for one in evoked(words, goods, numbers, asked) if one.sign not in {sign.sign for sign in signs})
@@ -106,8 +101,9 @@ def _held_classes(goods: str) -> tuple[int, ...]:
     what is against pain."""
     found: list[int] = []
     for item in items(goods):
-        ills = (open_table("protected_signs.tsv").get(word) or "" for word in item.words)
-        if any(entry.split("|")[0] in ("illness", "cure") for entry in ills) or not TREATED.isdisjoint(item.words):
+        ills = (str(open_table(SIGNS).get(word) or "") for word in item.words)
+        kinds = {one.kind for row in ills for one in listed(row)}
+        if kinds & {"illness", "cure"} or not TREATED.isdisjoint(item.words):
             found.append(5)
     if set(likely_classes(goods)) & FOOD_CLASSES:
         named = {one.word for one in goods_words(goods) if not one.head}
@@ -137,39 +133,28 @@ def _misleading_abroad(
 
 @lru_cache(maxsize=1 << 12)
 def _found(
-    words: tuple[str, ...], classes: tuple[int, ...], markets: tuple[str, ...] | None
+    words: tuple[str, ...], goods: str, classes: tuple[int, ...], markets: tuple[str, ...] | None
 ) -> tuple[ProtectedSign, ...]:
-    found = {}
-    for sign, entry in (*_listed(words), *_claims(words), *_stems(words), *_within(words)):
-        for part in entry.split(";"):
-            kind, territory, numbers = part.split("|")
-            known_for = numbers == "*" or bool({int(number) for number in numbers.split()} & set(classes))
-            if known_for or kind in ORIGIN:
-                found[kind, sign] = (territory, known_for)
-    claim = _claim({kind for kind, _ in found}, set(classes))
-    if claim:
-        signs_of_it = (sign for kind, sign in found if kind in CLAIMS)
-        whole = " ".join(sorted(dict.fromkeys(signs_of_it), key=" ".join(words).find))
-        found = {key: value for key, value in found.items() if key[0] not in CLAIMS}
-        found[claim, whole] = ("worldwide", True)
-    told = CLAIMS - {"cure", "illness"} if set(classes) & HEALTH else CLAIMS
-    found = {key: value for key, value in found.items() if key[0] not in told}
+    found: dict[tuple[str, str], tuple[str, bool]] = {}
+    claims: dict[str, str] = {}
+    parts = {word: closed_claims(word) for word in words}
+    closed = [row for rows in parts.values() for row in rows]
+    apart = tuple(part for word in words for part in ([sign for sign, _ in parts[word]] or [word]))
+    for sign, row in (*_listed(words), *closed, *_stems(words), *_within(words)):
+        for one in listed(row):
+            known_for = one.known_for(classes, sorts_of(goods) if one.sort else frozenset())
+            if one.kind in CLAIMS:
+                claims.setdefault(sign, one.kind)
+            elif known_for or (one.kind in ORIGIN and not one.little_known):
+                found[one.kind, sign] = (one.territory, known_for)
+    kind, said = claim(claims, apart, goods, frozenset(classes))
+    if kind:
+        found[kind, said] = ("worldwide", True)
+    elif set(classes) & HEALTH:
+        found |= {(one, sign): ("worldwide", True) for sign, one in claims.items() if one in TOLD_ALONE}
     found = {key: value for key, value in found.items() if not _kept_elsewhere_only(key[0], value[0], markets)}
     signs = [_sign(sign, kind, *value, markets) for (kind, sign), value in found.items()]
     return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))
-
-
-def _claim(kinds: set[str], classes: set[int]) -> str:
-    """What words of these kinds claim together of goods of some classes; "" if nothing.
-
-    An illness beside an effect is a claim of any goods. A part of the body is one of remedies, and of food and drink
-    where the name says plainly that it is cured or kept well; else food is only asked about (happy belly, of tea)."""
-    if not kinds & EFFECTS:
-        return ""
-    plainly = REMEDIES in classes or bool(classes & FED and kinds & {"cure", "well"})
-    if "illness" in kinds or ("organ" in kinds and plainly):
-        return "cure and illness"
-    return "health" if "organ" in kinds and classes & FED else ""
 
 
 def _kept_elsewhere_only(kind: str, territory: str, markets: tuple[str, ...] | None) -> bool:
@@ -200,7 +185,7 @@ def _reason(kind: str, territory: str, known_for: bool) -> str:
 
 def _listed(words: tuple[str, ...]) -> list[tuple[str, str]]:
     """The signs that stand in a name as whole words, the longest at each place."""
-    table = open_table("protected_signs.tsv")
+    table = open_table(SIGNS)
     found = []
     at = 0
     while at < len(words):
@@ -218,20 +203,8 @@ def _of_its_place(sign: str) -> str:
     """The entry of the place that a word is the adjective of, if that is a name of origin by itself (solinger); else
     ""."""
     place = place_of(sign)
-    entry = str(open_table("protected_signs.tsv").get(fold(place.name)) or "") if place is not None else ""
-    return entry if entry.split("|")[0] in ORIGIN else ""
-
-
-def _claims(words: tuple[str, ...]) -> list[tuple[str, str]]:
-    """The signs of a claim that a closed word is made of: an illness or an organ, and what is done for it."""
-    table = open_table("protected_signs.tsv")
-    found: list[tuple[str, str]] = []
-    for word in (one for one in words if one not in table):
-        for at in range(SHORTEST_CLAIM, len(word) - 1):
-            first, last = (str(table.get(part) or "") for part in (word[:at], word[at:]))
-            if first.split("|")[0] in ("illness", "organ") and last.split("|")[0] in EFFECTS:
-                found += [(word[:at], first), (word[at:], last)]
-    return found
+    entry = str(open_table(SIGNS).get(fold(place.name)) or "") if place is not None else ""
+    return entry if any(one.kind in ORIGIN for one in listed(entry)) else ""
 
 
 def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:
@@ -240,32 +213,33 @@ def _within(words: tuple[str, ...]) -> list[tuple[str, str]]:
     found = []
     for word in words:
         if len(word) > SHORTEST_WITHIN and not lexicon().known(word):
-            most, row = max((_held(word, *row), row) for row in _kept_by_law())
-            found += [row] if most else []
+            most, sign = max((_held(word, sign, one), sign) for sign, one in _kept_by_law())
+            found += [(sign, str(open_table(SIGNS).get(sign)))] if most else []
     return found
 
 
-def _held(word: str, sign: str, entry: str) -> int:
+def _held(word: str, sign: str, entry: Listed) -> int:
     """How many letters of a sign a word holds besides others: all of it, or of Olympic words all but the first or last
     few; else 0."""
     closed = sign.replace(" ", "")
-    cut = range(min(CUT if entry.startswith("olympic") else 0, len(closed) - SHORTEST_WITHIN) + 1)
+    cut = range(min(CUT if entry.kind == "olympic" else 0, len(closed) - SHORTEST_WITHIN) + 1)
     parts = (part for off in cut for part in (closed[off:], closed[: len(closed) - off]))
     return max((len(part) for part in parts if part in word and len(part) + 1 < len(word)), default=0)
 
 
 @cache
-def _kept_by_law() -> tuple[tuple[str, str], ...]:
+def _kept_by_law() -> tuple[tuple[str, Listed], ...]:
     """The signs of these kinds that are long enough to be seen in a word."""
-    rows = open_table("protected_signs.tsv").items()
-    kept = (row for row in rows if row[1].split("|")[0] in WITHIN and len(row[0].replace(" ", "")) >= SHORTEST_WITHIN)
-    return tuple((sign, entry) for sign, entry in kept if "-" not in sign and not entry.startswith("olympic|Germany"))
+    rows = ((sign, row) for sign, row in open_table(SIGNS).items() if sign[0].isalpha() and "-" not in sign)
+    kept = ((sign, one) for sign, row in rows for one in listed(row) if one.kind in WITHIN)
+    long = ((sign, one) for sign, one in kept if len(sign.replace(" ", "")) >= SHORTEST_WITHIN)
+    return tuple((sign, one) for sign, one in long if (one.kind, one.territory) != ("olympic", "Germany"))
 
 
 def _stems(words: tuple[str, ...]) -> list[tuple[str, str]]:
     """The stems with which words of a name begin or end; only of words that are longer than the stem and in no
     dictionary."""
-    table = open_table("protected_signs.tsv")
+    table = open_table(SIGNS)
     found = []
     for word in words:
         longest = min(LONGEST_STEM, len(word) - SHORTEST_BEFORE_STEM)

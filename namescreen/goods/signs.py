@@ -4,12 +4,18 @@ common."""
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import Any
 
 from ..records import dataclass
+from ..tables import open_table
 from .grounds import Ground
+from .phrases import goods_words
+from .trade_words import covered_names
 
-__all__ = ["EVOKING", "ORIGIN", "ProtectedSign", "with_law"]
+__all__ = ["EVOKING", "ORIGIN", "Listed", "ProtectedSign", "listed", "sorts_of", "with_law"]
+
+SIGNS = "protected_signs.tsv"
 
 ORIGIN = frozenset(("origin", "craft"))
 """Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
@@ -46,6 +52,45 @@ class ProtectedSign:
             "grounds": [ground.to_json() for ground in self.grounds],
             "source": "from memory",
         }
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A line of the list of signs: the Nice classes and the sort of the goods that a sign is known for ("*" among the
+    classes: any goods); `little_known` if its fame is small, or its words are everyday ones."""
+
+    kind: str
+    territory: str
+    classes: frozenset[str]
+    sort: str
+    little_known: bool
+
+    def known_for(self, classes: Iterable[int], sorts: frozenset[str]) -> bool:
+        """Whether the sign is known for goods of these classes, unless they are of other sorts."""
+        met = "*" in self.classes or not self.classes.isdisjoint(map(str, classes))
+        return met and (not self.sort or not sorts or self.sort in sorts)
+
+
+@lru_cache(maxsize=1 << 12)
+def listed(row: str) -> tuple[Listed, ...]:
+    """The lines of one sign, as its row of the table holds them."""
+    return tuple(map(_listed, row.split()))
+
+
+@lru_cache(maxsize=1 << 10)
+def _listed(number: str) -> Listed:
+    kind, territory, known_for = str(open_table(SIGNS).get(f"={number}")).split("|")
+    told = known_for.split()
+    classes = frozenset(one for one in told if not one.isalpha() and one != "0")
+    return Listed(kind, territory, classes, next(filter(str.isalpha, told), ""), "0" in told)
+
+
+@lru_cache(maxsize=256)
+def sorts_of(goods: str) -> frozenset[str]:
+    """The sorts of goods, of those by which signs of one class are told apart, that are stated or are in the goods."""
+    said = {*covered_names(goods), *(one.word for one in goods_words(goods))}
+    rows = (row.partition("=") for row in str(open_table(SIGNS).get("@")).split(";"))
+    return frozenset(sort for sort, _, names in rows if not said.isdisjoint(names.split(",")))
 
 
 def with_law(what: str, grounds: Iterable[Ground]) -> str:

@@ -158,3 +158,26 @@ def test_a_word_made_of_most_letters_of_a_name_of_origin_evokes_it(name: str, go
     """Gorgonzola and Cambozola, C-87/97; an Irish word for milk is none, however like one it looks."""
     found = [one for one in protected_signs(name, goods, markets=["EU"]) if one.kind == "evocation"]
     assert any(one.serious for one in found) is serious
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market", "kind"),
+    [
+        ("Joux Valley Time", "wristwatches", "CH", "evocation"), ("Mostviertler Art", "perry", "DE", "origin"),
+        ("Picodonna", "goat cheese", "FR", "evocation"), ("Oeconomie Tropea", "onions", "IT", "origin"),
+        ("Maniago Edge", "kitchen knives", "IT", "craft"), ("Arraiolos Room", "rugs", "PT", "craft"),
+        ("Boleslawiec Blue", "stoneware mugs", "PL", "craft"), ("Seiffen Star", "wooden toys", "DE", "craft"),
+    ],
+)  # fmt: skip
+def test_names_of_origin_product_by_product(name: str, goods: str, market: str, kind: str) -> None:
+    """Registers of names of origin and laws on crafts, from memory; Regulation (EU) 2024/1143, Article 26."""
+    assert any(one.serious and one.kind == kind for one in protected_signs(name, goods, markets=(market,)))
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Maniago", "soap"), ("Banon", "jam"), ("Chabichou Lane", "marmalade"), ("Arraiolos", "tea")],
+)
+def test_a_name_that_few_know_says_nothing_of_goods_of_another_sort(name: str, goods: str) -> None:
+    """Its fame cannot be taken advantage of; ours, after Article 26(1)(a) of the Regulation."""
+    told = {one.kind for one in protected_signs(name, goods, markets=("EU",))}
+    assert told.isdisjoint(("origin", "craft", "evocation"))

@@ -1,5 +1,7 @@
-"""Turn protected_signs.txt, evocations.txt, opposite_claims.txt and morality.txt of wordlists/curated into
-wordlists/protected_signs.tsv: sign -> kind, territory, classes; ~PLACE -> numbers of evocations, each with ! where the
+"""Turn protected_signs.txt, protected_origins.txt, health_claims.txt, evocations.txt, opposite_claims.txt and
+morality.txt of wordlists/curated into wordlists/protected_signs.tsv: sign -> numbers of what is listed of it;
+=NUMBER -> kind, territory, classes and the sort of goods; @ -> the sorts of goods and what
+these are called; ~PLACE -> numbers of evocations, each with ! where the
 names hold the place, or courts have found the word to evoke them; *NUMBER -> TERRITORY|GOODS|NAMES|KIND, goods
 in base form, KIND evocation, craft or known (for such goods, without a name of origin); ?NUMBER -> GOODS|what a
 name may promise|what rules it out; %WORDS -> KIND|LANGUAGES|WRITTEN of words that offend, KIND with ? if they are only
@@ -8,7 +10,7 @@ asked about, WRITTEN only of words with accents.
 python wordlists/build/protected_signs.py [--to FOLDER]
 
 Signs are divided and folded as names are; a stem keeps the hyphen that says at which end it stands. A sign listed
-several times has its entries joined by semicolons.
+several times has several numbers.
 """
 
 from __future__ import annotations
@@ -25,6 +27,7 @@ from namescreen.tables import open_table, table_bytes
 from namescreen.text import fold, parse
 
 HERE = Path(__file__).resolve().parent.parent
+LISTS = ("protected_signs.txt", "protected_origins.txt", "health_claims.txt")
 PARTS = ("Crafts", "Known for")
 """How the comments begin that open the parts after the first."""
 SHORTEST, STEM = 4, 5
@@ -33,16 +36,29 @@ SHORTEST, STEM = 4, 5
 
 def build() -> tuple[bytes, int]:
     """The table, and how many signs it holds."""
-    table: dict[str, list[str]] = defaultdict(list)
-    for line in (HERE / "curated" / "protected_signs.txt").read_text(encoding="utf-8").splitlines():
-        if line and not line.startswith("#"):
-            kind, territory, classes, signs = (part.strip() for part in line.split("|"))
-            for sign in signs.split(","):
-                key = sign.strip() if kind == "stem" else " ".join(parse(sign.strip()).words)
-                numbers = " ".join(classes.replace(",", " ").split())
-                table[key].append(f"{kind}|{territory}|{numbers}")
-    rows = [(sign, ";".join(entries)) for sign, entries in table.items()]
-    return table_bytes("protected_signs", (*rows, *_evocations(), *_claims(), *_offending())), len(table)
+    table: dict[str, dict[str, None]] = defaultdict(dict)
+    sorts: list[str] = []
+    numbers: dict[str, int] = {}
+    for kind, *rest, signs in [line for name in LISTS for line in _lines(name)]:
+        if kind == "goods":
+            sorts.append(f"{rest[0]}={','.join(' '.join(map(base_form, one.split())) for one in signs.split(','))}")
+            continue
+        territory, classes = rest
+        entry = f"{kind}|{territory}|{' '.join(classes.replace(',', ' ').split())}"
+        number = str(numbers.setdefault(entry, len(numbers)))
+        for sign in signs.split(","):
+            key = sign.strip() if kind == "stem" else " ".join(parse(sign.strip()).words)
+            table[key][number] = None
+    rows = [(sign, " ".join(entries)) for sign, entries in table.items()]
+    rows += [(f"={number}", entry) for entry, number in numbers.items()]
+    rows += [("@", ";".join(sorts)), *_evocations(), *_claims(), *_offending()]
+    return table_bytes("protected_signs", rows), len(table)
+
+
+def _lines(name: str) -> list[list[str]]:
+    """The fields of a list's lines."""
+    lines = (HERE / "curated" / name).read_text(encoding="utf-8").splitlines()
+    return [[part.strip() for part in line.split("|")] for line in lines if line and not line.startswith("#")]
 
 
 def _evocations() -> Iterator[tuple[str, str]]:
@@ -105,8 +121,9 @@ def main() -> None:
     contents, count = build()
     write_table(
         to, "protected_signs.tsv", contents,
-        source="wordlists/curated/protected_signs.txt, evocations.txt, opposite_claims.txt and morality.txt, written "
-        "for namescreen from memory of registers of geographical indications, the Paris Convention (Article 6ter), "
+        source="wordlists/curated/protected_signs.txt, protected_origins.txt, health_claims.txt, evocations.txt, "
+        "opposite_claims.txt and morality.txt, written for namescreen from memory of registers of geographical "
+        "indications, the Paris Convention (Article 6ter), "
         "laws on Olympic and royal emblems and the WHO's stems; incomplete, to be checked with the office",
         version=f"{count} signs", licence="facts; MIT, as namescreen",
         build="python wordlists/build/protected_signs.py",

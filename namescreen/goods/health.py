@@ -1,0 +1,100 @@
+"""Claims of health in names: an illness or a part of the body and what is done for it, and words that promise a cure.
+Of food only listed claims are allowed (Regulation (EC) No 1924/2006), of cosmetics none of a cure (Regulation (EU) No
+655/2013), and an illness may be treated by medicines alone; from memory (wordlists/curated/health_claims.txt)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from functools import lru_cache
+
+from ..lexicon import kinds, lexicon
+from ..tables import open_table
+from .phrases import base_form, goods_words
+from .signs import SIGNS, listed
+from .words import runs
+
+__all__ = ["CLAIMS", "claim", "closed_claims"]
+
+CLAIMS = frozenset(("cure", "therapy", "illness", "ailment", "organ", "helps", "lift", "well", "remedy"))
+"""What claims are made of, as the head of the list says."""
+_PLAIN = frozenset(("cure", "helps", "well"))
+_EFFECTS = _PLAIN | {"therapy", "lift"}
+_TREATED = frozenset(("illness", "ailment", "organ"))
+_FED = frozenset((5, 29, 30, 31, 32))
+"""Classes of what is eaten and drunk."""
+_REMEDIES = frozenset((3, 5, 10))
+"""Those of what buyers may take for a remedy: cosmetics, medicines and supplements, medical devices."""
+_APPLIED = _REMEDIES | {14, 20, 24, 25}
+"""With them what is worn or slept on, and is sold as a remedy as well."""
+_GONE = frozenset(
+    "anti stop stopp no zero ex contra contro gegen tegen sin sans senza ohne adios adieu adeus bye".split()
+)
+"""What comes before an illness in one word with it, and says that it goes."""
+SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en")
+"""The fewest letters of what is treated and of what is done for it, in one word; and what German puts between."""
+
+
+def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes: frozenset[int]) -> tuple[str, str]:
+    """What a name claims of goods of some classes, and the words that claim it; ("", "") if nothing. `signs` are its
+    words that claims are made of, each with its kind.
+
+    The claim is "cure and illness" if it is likely to stand in the way: an illness beside an effect, of any goods; an
+    illness or a cure beside words for the goods alone; a part of the body beside a plain effect, of what is eaten, put
+    on or taken. A loose effect (happy belly) is "health", worth a question, of food, and a claim of medicines."""
+    own = _in_other_phrases(signs, words)
+    told = {sign: kind for sign, kind in signs.items() if own.isdisjoint(sign.split())}
+    met = frozenset(told.values())
+    taken = {part for sign in told for part in sign.split()}
+    bare = all(word in taken or _says_no_more(word, goods) for word in words)
+    treated = bool(met & _TREATED)
+    plain = bool(met & _PLAIN)
+    wide = ("illness" in met and bool(met & _EFFECTS)) or (
+        "ailment" in met and (plain or bool(met & _EFFECTS and classes & _APPLIED))
+    )
+    named = "illness" in met and bare and bool(classes & ((_APPLIED | _FED) if len(words) > 1 else _REMEDIES))
+    cured = "cure" in met and bare and bool(classes & (_FED | _APPLIED))
+    taken_in = bool(classes & (_FED | _REMEDIES | {20}))
+    helped = "organ" in met and taken_in and (plain or bool(met & _EFFECTS and 5 in classes))
+    shown = " ".join(sorted((one for one, kind in told.items() if kind != "remedy"), key=" ".join(words).find))
+    if wide or named or cured or helped:
+        return "cure and illness", shown
+    return ("health", shown) if treated and "organ" in met and met & _EFFECTS and classes & _FED else ("", "")
+
+
+def _says_no_more(word: str, goods: str) -> bool:
+    """Whether a word beside a claim is one for the goods, or a small one."""
+    return bool(kinds(word) & {"function word", "laudatory"}) or any(
+        one.word == base_form(word) for one in goods_words(goods)
+    )
+
+
+def _in_other_phrases(signs: Mapping[str, str], words: tuple[str, ...]) -> set[str]:
+    """The words that stand in a set phrase with words of no claim: the blood of blood orange."""
+    claims = {part for sign in signs for part in sign.split()}
+    known = (run for _, run in runs(words, 3, 2) if lexicon().known(" ".join(run)) and not claims.issuperset(run))
+    return {word for run in known for word in run}
+
+
+@lru_cache(maxsize=1 << 12)
+def closed_claims(word: str) -> tuple[tuple[str, str], ...]:
+    """The parts of a word, which no list and no dictionary has, that make a claim together, each with its row of the
+    list: what is treated and what is done for it (Gelenkwohl), or what says that it goes before it (Antirheuma)."""
+    table = open_table(SIGNS)
+    if word in table or lexicon().known(word):
+        return ()
+    for first, link, last in _divided(word):
+        before, after = (str(table.get(part) or "") for part in (first, last))
+        one, two = ({entry.kind for entry in listed(row)} for row in (before, after))
+        treated = one & _TREATED and two & (_EFFECTS | {"remedy"})
+        gone = (first in _GONE or one & _PLAIN) and not link and two & {"illness", "ailment"} and len(last) >= SHORTEST
+        if treated or gone or (one & {"cure"} and two & {"remedy"}):
+            return (first, before), (last, after)
+    return ()
+
+
+def _divided(word: str) -> Iterator[tuple[str, str, str]]:
+    for at in range(2, len(word) - 1):
+        for link in LINKS:
+            first, last = word[:at].removesuffix(link), word[at:]
+            if word[:at].endswith(link) and (len(first) >= SHORTEST or first in _GONE) and len(last) >= LEAST_AFTER:
+                yield first, link, last

@@ -1,0 +1,55 @@
+"""Claims of health in names, in the languages of the buyers: Regulation (EC) No 1924/2006 (food), Regulation (EU) No
+655/2013 (cosmetics), EUTMR Article 7(1)(c) and (g), Lanham Act s. 2(a) and FDA rules on claims; from memory. The names
+are our own, written down before the first run."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import protected_signs
+from namescreen.goods.health import closed_claims
+
+
+def _is_claim(name: str, goods: str, market: str) -> bool:
+    signs = protected_signs(name, goods, markets=(market,))
+    return any(one.serious and one.kind == "cure and illness" for one in signs)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Herzgesund", "Hafercracker", "DE"), ("Anti-Rhumatisme", "bracelets de cuivre", "FR"),
+        ("Adiós Migraña", "infusiones de hierbas", "ES"), ("Stop Mal di Testa", "tisane", "IT"),
+        ("Arthritis Bracelet", "copper bracelets", "US"), ("Migraine Tea", "herbal tea", "GB"),
+        ("Eczema", "skin balm", "GB"), ("Healing Honey", "honey", "US"), ("Detox Tea", "herbal tea", "GB"),
+        ("Fat Burner", "coffee", "GB"), ("Immune Honey", "honey with ginger", "GB"),
+        ("Schmerzfrei", "Wärmekissen", "DE"),
+        ("Rheumasalbe", "Salben auf Kräuterbasis", "DE"), ("Pijnvrij", "magneetarmbanden", "NL"),
+        ("Odporność Plus", "syrop z czarnego bzu", "PL"), ("Curaeczema", "creams", "ES"),
+        ("Zeropain", "insoles", "US"), ("Colesterolo Stop", "riso rosso", "IT"), ("Gut Health", "kefir", "GB"),
+        ("Painaway", "rubbing balm", "AU"), ("Collagen Repair", "face serum", "US"),
+    ],
+)  # fmt: skip
+def test_what_is_treated_beside_what_is_done_for_it_is_a_claim(name: str, goods: str, market: str) -> None:
+    assert _is_claim(name, goods, market)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Fever Pitch", "footballs"), ("Cold Comfort", "ice cream"), ("Blood Orange Boost", "soap"),
+        ("Bone Idle", "dog beds"),
+        ("Stroke of Luck", "paint brushes"), ("Retail Therapy", "tote bags"), ("Gut Feeling", "leather wallets"),
+        ("Muscle Memory", "guitar straps"), ("Joint Venture", "woodworking clamps"), ("Heart Repair", "necklaces"),
+        ("Healing Bench", "garden furniture"), ("Kater Carlo", "Katzenspielzeug"),
+    ],
+)  # fmt: skip
+def test_words_of_health_in_another_sense_or_on_other_goods_are_none(name: str, goods: str) -> None:
+    assert not _is_claim(name, goods, "GB")
+
+
+def test_a_closed_word_is_taken_apart_where_both_parts_make_a_claim() -> None:
+    assert [part for part, _ in closed_claims("gelenkwohl")] == ["gelenk", "wohl"]
+    assert [part for part, _ in closed_claims("immunitatsbooster")] == ["immunitat", "booster"]
+    assert [part for part, _ in closed_claims("antimigrana")] == ["anti", "migrana"]
+    assert closed_claims("heartwood") == closed_claims("zelkovane") == ()
