@@ -16,8 +16,8 @@ from typing import Any
 
 from .outcome import NotChecked
 
-__all__ = ["bounded", "cell", "clauses", "csv_line", "in_one_sentence", "number", "plural", "score_words", "shorten",
-           "some", "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
+__all__ = ["bounded", "cell", "clauses", "csv_line", "in_one_sentence", "number", "number_beside", "plural",
+           "score_words", "shorten", "some", "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
 _UNSEEN = re.compile(
@@ -139,6 +139,13 @@ def number(value: float) -> str:
     if shown == "1.00" and value < 1:
         return "0.99"
     return "0.01" if shown == "0.00" and value > 0 else shown
+
+
+def number_beside(value: float, lines: Iterable[float]) -> str:
+    """A score as `number` shows it, but never rounded up onto one of the `lines` that it stays below, which would say
+    that it reaches it."""
+    shown = number(value)
+    return next((number(line - 0.01) for line in lines if value < line and shown == number(line)), shown)
 
 
 def score_words(value: float | NotChecked, why: str = "") -> str:

@@ -20,7 +20,7 @@ from enum import IntEnum
 from .records import dataclass
 
 __all__ = [
-    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "IDENTICAL_GOODS"),
+    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "GOODS_LINES", "IDENTICAL_GOODS"),
     *("LEAST_CLOSE", "LIKELY_REFUSED", "MIDDLE_OF_LOOK"),
     *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "PLAINLY_OTHER", "SAME_GOODS"),
     *("SOLD_TOGETHER", "STEPS"),
@@ -56,11 +56,15 @@ shared class alone (`goods.relatedness.BY_CLASS_ALONE`). Ours, not fitted."""
 OTHER_GOODS = 0.3
 """Relatedness below which goods are called other goods (common practice, no source)."""
 
+GOODS_LINES = (SAME_GOODS, OTHER_GOODS)
+"""The lines of relatedness by which goods are called the same, similar or other: none is shown as reached that is
+not."""
+
 PLAINLY_OTHER = 0.1
 """Relatedness below which goods have nothing in common that words or classes tell, so that a mark for them is minor
 unless it is the same name. Ours, not fitted."""
 
-SOLD_TOGETHER = "sold together?"
+SOLD_TOGETHER = "goods perhaps sold together"
 """What is said of goods that may be sold or used with ours and are no sort of them: complementary goods may be similar
 (Canon, C-39/97)."""
 
@@ -138,6 +142,11 @@ CREDITED = STEPS[1][0]
 close to it as a whole, however weak it is: while it stands it is credited with some distinctiveness (Court of Justice,
 C-196/11 P, F1-Live), and weak marks have some protection in the United States too (King Candy v. Eunice King's Kitchen,
 496 F.2d 1400; from memory)."""
+
+
+HARDLY_TOLD_APART = 0.7
+"""Closeness in appearance and in sound from which a mark of words that describe the goods is close as a whole all the
+same (Fineshave and Finest Shave, say): weak marks have some protection (see `CREDITED`). Ours, not fitted."""
 
 
 MOST_MINOR = 0.5
@@ -225,18 +234,19 @@ class Conflict:
     def concern(self) -> float:
         """How much the mark asks for attention, in [0, 1], 1 = most: a sort key, not a likelihood.
 
-        Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods,
-        the less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout
-        is 1. An identical mark has at least the level "look closer", whatever its goods: it may be known well enough
-        to reach beyond them. For other goods it has just that, and no mark for them more than the middle of this level:
-        without a reputation it reaches only similar ones. For goods that plainly have nothing in common every other
-        mark is minor. For goods that are not other ones a mark that says the whole name in another language is at least
-        minor, and one that looks or sounds all but the same at least "look closer". A mark that has probably lapsed is
-        never more than that. A mark that has ended and cannot be renewed counts half, and so does one that holds
-        outside the markets. A mark for the same or close goods, held too alike by half of past cases, has at least the
-        level "look closer". A registered mark taken over whole for identical goods has at least the level "look closer"
-        (`CREDITED`), and one that shares only words which describe the goods at most the level "minor", or "look
-        closer" if it is all but the same.
+        Overall closeness, halved where the goods are unrelated and in proportion between: the more alike the goods, the
+        less alike the marks need be (interdependence: EUIPO Guidelines, part C, section 2, chapter 1). A knockout is 1.
+        An identical mark has at least the level "look closer", whatever its goods: it may be known well enough to reach
+        beyond them. For other goods it has just that, and no mark for them more than the middle of this level: without
+        a reputation it reaches only similar ones. For goods that plainly have nothing in common every other mark is
+        minor. For goods that are not other ones a mark that says the whole name in another language is at least minor,
+        and one that looks or sounds all but the same at least "look closer". A mark that has probably lapsed is never
+        more than that. A mark that has ended and cannot be renewed counts half, and is minor at least if it is the same
+        name for goods that are not other ones; one that holds outside the markets counts half too. A mark for the same
+        or close goods, held too alike by half of past cases, has at least the level "look closer". A registered mark
+        taken over whole for identical goods has at least the level "look closer" (`CREDITED`), and one that shares only
+        words which describe the goods at most the level "minor", or "look closer" if it is all but the same, or looks
+        and sounds much the same (`HARDLY_TOLD_APART`).
         """
         if self.knockout:
             return 1.0
@@ -263,6 +273,8 @@ class Conflict:
             value = max(value, STEPS[1][0])
         if self.descriptive and not self.near_identical:
             value = min(value, MOST_MINOR)
+            if self.comparable and min(self.appearance, self.sound) >= HARDLY_TOLD_APART:
+                value = CREDITED
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)
         if share < OTHER_GOODS or self.lapsed or self.descriptive:
@@ -271,6 +283,8 @@ class Conflict:
             value = min(value, MOST_MINOR)
         if self.ended and not self.renewable:
             value /= 2
+            if self.identical and share >= OTHER_GOODS:
+                value = max(value, STEPS[2][0])
         return value / 2 if self.bites is False else value
 
 

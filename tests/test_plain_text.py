@@ -17,6 +17,7 @@ from namescreen.plain_text import (
     csv_line,
     in_one_sentence,
     number,
+    number_beside,
     plural,
     shorten,
     some,
@@ -172,3 +173,10 @@ def test_csv_reads_back_as_its_cells_and_none_is_a_formula(cells: list[str]) -> 
         assert not text.startswith(("=", "@", "＝", "\t", "\r"))
         if text.startswith(("+", "-")):
             float(text)
+
+
+def test_a_number_never_shows_a_line_as_reached_that_is_not() -> None:
+    assert number_beside(0.5477, (0.55, 0.3)) == "0.54"
+    assert number_beside(0.55, (0.55, 0.3)) == "0.55"
+    assert number_beside(0.2999, (0.55, 0.3)) == "0.29"
+    assert number_beside(0.62, (0.55, 0.3)) == "0.62"

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
-from namescreen.plain_text import plural, some
-from namescreen.policy import Level, level_of
+from namescreen.plain_text import number_beside, plural, some
+from namescreen.policy import GOODS_LINES, Level, level_of
 
 from .output import BELOW, Row, width
 
@@ -36,7 +36,7 @@ def mark_row(close: CloseMark, found: Found, owner: str = "") -> Row:
         "appearance": close.closeness.appearance,
         "sound": close.closeness.sound,
         "meaning": "coined" if isinstance(close.meaning, NotChecked) else close.meaning,
-        "goods": "?" if isinstance(related, NotChecked) else related.score,
+        "goods": "?" if isinstance(related, NotChecked) else number_beside(related.score, GOODS_LINES),
         "classes": ", ".join(map(str, close.mark.classes)),
         "remark": beside,
         "knockout": close.knockout,

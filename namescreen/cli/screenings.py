@@ -199,7 +199,9 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
             said.add(WITHOUT_GOODS)
             say_point(WITHOUT_GOODS, form)
         _show_marks(entry, one.close_marks, goods, form)
-    if not isinstance(one.distinctiveness, NotChecked):
+    if isinstance(one.distinctiveness, NotChecked):
+        say_point(_plainly(one.distinctiveness), form)
+    else:
         judged = entry.distinctiveness
         reasons = "" if isinstance(judged, NotChecked) else "; ".join(judged.reasons)
         say_point(f"distinctiveness: {_distinctive(one, entry)}" + (f"; {reasons}" if reasons else ""), form)
@@ -253,7 +255,7 @@ def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: 
     for level, head in heads.items():
         further = [mark for mark in ordered if mark.level is level and mark not in shown]
         if further:
-            named = [_briefly(mark, facts[id(mark.mark)]) for mark in further[:_NEAREST]]
+            named = [_briefly(mark, facts[id(mark.mark)], entry, goods) for mark in further[:_NEAREST]]
             more = [f"{len(further) - _NEAREST:,} more"] if len(further) > _NEAREST else []
             say_point(f"{head}: {some([*named, *more])}", form)
     if not telling:
@@ -272,11 +274,12 @@ def _unknown_goods(close: CloseMark) -> bool:
     return isinstance(close.goods_relatedness, NotChecked)
 
 
-def _briefly(close: CloseMark, found: Found) -> str:
-    """A mark in a line whose head says its level."""
+def _briefly(close: CloseMark, found: Found, entry: NameEntry, goods: str) -> str:
+    """A mark in a line whose head says its level, with what makes it milder and why it is named all the same."""
     from namescreen.report.findings import milder
+    from namescreen.report.mark_choice import why_named
 
-    told = milder(found)
+    told = ", ".join(dict.fromkeys(filter(None, (milder(found), why_named(found, entry, goods)))))
     return f"{close.mark.text} ({number(close.closeness.overall)}{told and f', {told}'})"
 
 

@@ -23,7 +23,7 @@ from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
-__all__ = ["IN_TRANSLATION", "SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
+__all__ = ["INSIDE", "IN_TRANSLATION", "SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
 
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
@@ -39,6 +39,8 @@ UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
 IN_TRANSLATION = "In translation"
 """How the reason begins that tells what foreign words of a name may say."""
+INSIDE = "Both hold"
+"""How the reason begins that tells of words which stand inside others in both names."""
 SAME_LETTERS = "The same letters in the same order; only spacing, case, accents or punctuation may differ."
 """The reason of names that are the same."""
 COINED_MEANING = f"Meaning: not checked, {COINED}."
@@ -226,7 +228,7 @@ def _about_words(ours: Side, theirs: Side, words: Sequence[str], others: Sequenc
         inside = [f'"{part}"' for part in dict.fromkeys(same) if part not in words and part not in others]
         shared = [f'"{word}"' for word in dict.fromkeys(same) if word in words or word in others]
         told = [f"Shared: {', '.join(shared)}."] if shared else []
-        return " ".join(told + ([f"Both hold {some(inside)} inside a word."] if inside else []))
+        return " ".join(told + ([f"{INSIDE} {some(inside)} inside a word."] if inside else []))
     return ""
 
 
@@ -285,8 +287,13 @@ def _about_languages(one: Features, other: Features) -> str:
         if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
-    own, english = " ".join(one.name.words), " ".join(_without_small_words(said))
+    own, english = " ".join(one.name.words), " ".join(_in_our_order(_without_small_words(said), other.name.words))
     return f'{IN_TRANSLATION} "{own}" may be read as "{english}"{told}.'
+
+
+def _in_our_order(said: list[str], ours: Sequence[str]) -> list[str]:
+    """The words of a translation in the order of a name that has the same: other languages order them otherwise."""
+    return [*ours] if sorted(said) == sorted(ours) else said
 
 
 def _in_one_language(words: Sequence[str], said: Sequence[str]) -> bool:

@@ -11,7 +11,8 @@ from .findings import finding_of, mark_level, matters, worst_words
 from .mark_tables import briefly, by_market, mark_cells, told_in_short
 from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
-from .questions import questions
+from .questions import cited, questions
+from .register_facts import LACKS
 
 __all__ = ["fallen"]
 
@@ -31,7 +32,9 @@ def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
     lines = [*(own if barred else []), *marks, *_further(ordered, told[:_MARKS]), *([] if barred else own)]
     yield "\n".join(f"- {line}" for line in lines)
     if asked := questions(entry, report):
-        yield f"If it is to be kept, ask: {cell(asked[0])}"
+        further = [found for found in ordered if mark_level(found) >= Level.SERIOUS and cited(found) not in asked[0]]
+        more = f" And the same of {some(map(cited, further))}." if further else ""
+        yield f"If it is to be kept, ask: {cell(asked[0] + more)}"
 
 
 def _of_its_own(entry: NameEntry) -> Iterable[str]:
@@ -50,14 +53,15 @@ def _of_its_own(entry: NameEntry) -> Iterable[str]:
 
 
 def _mark(found: CloseMark, report: Report) -> str:
-    cited, finding, _, goods, standing = mark_cells(found, report.date, report.markets)
+    told, finding, _, goods, standing = mark_cells(found, report.date, report.markets)
     live = [one for one in found.others if not one.is_dead]
-    told: dict[str, list[str]] = {}
+    listed: dict[str, list[str]] = {}
     for one in live[:_FURTHER]:
         whose = "also of this owner" if one.is_of_the_owner_of(found.mark) else "further marks of these words"
-        told.setdefault(whose, []).append(told_in_short(one))
-    also = "".join(f"; {whose}: {some(marks)}" for whose, marks in told.items())
-    return cell(f"{cited}: {finding}. Closeness {number(found.overall)}, goods {goods}; {standing}{also}")
+        listed.setdefault(whose, []).append(told_in_short(one))
+    also = "".join(f"; {whose}: {some(marks)}" for whose, marks in listed.items())
+    stands = "" if standing == LACKS else f"; {standing}"
+    return cell(f"{told}: {finding}. Closeness {number(found.overall)}, goods {goods}{stands}{also}")
 
 
 def _further(ordered: Sequence[CloseMark], told: Sequence[CloseMark]) -> Iterable[str]:

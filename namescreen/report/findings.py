@@ -72,15 +72,17 @@ def conflict_of(found: CloseMark) -> Conflict:
 
 def matters(entry: NameEntry) -> tuple[CloseMark, ...]:
     """The marks found for a name, those that ask for most attention first: by level, and in one level live ones before
-    those that have ended or probably lapsed, those for the same or close goods before those for other goods, those
-    that look or sound alike before those alike in meaning alone, then by concern; ties keep the order of closeness."""
+    those that have ended or probably lapsed, knockouts first, those for the same or close goods before those for other
+    goods, those that look or sound alike or say the whole name in another language before those alike in meaning alone,
+    then by concern; ties keep the order of closeness."""
     marks = () if isinstance(entry.marks, NotChecked) else entry.marks
     return tuple(sorted(marks, key=_gravest_first))
 
 
 def _gravest_first(found: CloseMark) -> tuple[float, ...]:
     over = found.lapsed or is_over(found)
-    return -mark_level(found), over, is_of_other_goods(found), _in_meaning_alone(found), -found.concern
+    idea_alone = _in_meaning_alone(found) and not found.translation
+    return -mark_level(found), over, not found.knockout, is_of_other_goods(found), idea_alone, -found.concern
 
 
 def tells_weak_words(reason: str, found: CloseMark) -> bool:

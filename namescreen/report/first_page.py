@@ -15,7 +15,7 @@ from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
 from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
-from .own_findings import unread
+from .own_findings import serious_in, unread
 from .questions import general_questions
 from .record import next_steps, title_of
 from .sensitivity import Standing, places, standings
@@ -101,7 +101,14 @@ def _found(report: Report, order: Sequence[Standing], entries: Mapping[str, Name
     if not rest and len(order) > 1:
         told.append("none is free of such findings")
     were = "was" if len(order) == 1 else "were"
-    return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".")
+    missing = unsearched_markets(report)
+    little = (
+        f" No row is said to be of the trade mark office of {some(missing, 'or')}, so that *nothing found* says little "
+        "there until these are searched."
+        if missing and report.lists
+        else ""
+    )
+    return f"{plural(len(order), 'name')} {were} {compared}" + (f": {some(told)}." if order else ".") + little
 
 
 def _falls(report: Report, rows: Sequence[Standing], entries: Mapping[str, NameEntry]) -> str:
@@ -109,12 +116,14 @@ def _falls(report: Report, rows: Sequence[Standing], entries: Mapping[str, NameE
     if not rows:
         return "No name falls by what was found."
     markets = len(report.markets) or 1
-    apart = [row for row in rows if row.reach < markets]
+    apart = [row for row in rows if row.reach < markets and open_markets(entries[row.name], report)]
     whole = [row for row in rows if row not in apart]
     told = []
-    partly = "Falls in some markets only, and may be kept for the others"
+    partly = "Falls in some markets, and nothing serious stands in the others"
     for those, words in ((whole, "Strike, or ask about first"), (apart, partly)):
-        names = [f"{cell(shorten(row.name, 40))} ({cell(_why_it_falls(entries[row.name]))})" for row in those]
+        each = ((row.name, entries[row.name]) for row in those)
+        why = ((name, _why_it_falls(one) + _left_in(one, report)) for name, one in each)
+        names = [f"{cell(shorten(name, 40))} ({cell(told_of)})" for name, told_of in why]
         more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
         told += [f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."] if names else []
     return " ".join(told)
@@ -133,11 +142,33 @@ def _why_it_falls(entry: NameEntry) -> str:
     return "; ".join(told)
 
 
+def open_markets(entry: NameEntry, report: Report) -> tuple[str, ...]:
+    """The markets in which nothing serious stands against a name: no mark, and no ground of its own."""
+    barred = {
+        market
+        for found in matters(entry)
+        if found.bites is not False
+        for market, (_, level) in grades(found, _held(found) or report.markets).items()
+        if level >= Level.SERIOUS
+    }
+    return tuple(one for one in report.markets if one not in barred | serious_in(entry, report.markets))
+
+
+def _left_in(entry: NameEntry, report: Report) -> str:
+    """In which markets a name that falls may be kept, after why it falls."""
+    left = open_markets(entry, report)
+    return f"; left: {some(left)}" if left and len(left) < len(report.markets) else ""
+
+
 def _knocked_out_in(found: CloseMark) -> str:
     """In which markets a mark is a knockout; "" if in all of them."""
-    held = found.held or [one.market for one in found.levels]
-    where = [market for market, (knockout, _) in grades(found, held).items() if knockout]
+    where = [market for market, (knockout, _) in grades(found, _held(found)).items() if knockout]
     return f"in {some(where)}" if where else ""
+
+
+def _held(found: CloseMark) -> Sequence[str]:
+    """In which markets a mark holds; () if in all of them, or if that is not known."""
+    return found.held or [one.market for one in found.levels]
 
 
 def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> Iterable[str]:
@@ -157,9 +188,6 @@ def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameE
     if unsure := [entry.name for entry in asked if entry.name not in unjudged]:
         yield f"Ask a speaker of each market's language whether it says anything of the goods: {_few(unsure)}."
     yield from _skipped(report)
-    missing = unsearched_markets(report)
-    if missing:
-        yield f"No row of the lists is said to be of the trade mark office of {some(missing, 'or')}."
     yield "Not searched: what is in no list, use that nobody registered, company names."
     if any(map(_is_unasked, report.names)):
         yield "Whether a domain or handle is free was not looked up."

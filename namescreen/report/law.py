@@ -114,8 +114,9 @@ _PRACTICES = (
         "passing off, for a name that is only in use. From each EU mark registered before 2021 came a UK mark of its "
         "own, whose number begins with UK009, and from each international registration protected in the EU by then one "
         "with UK008. An EU mark registered later does not hold there",
-        "two months from publication, three on request", 5, _FIVE,
-        "Trade Marks Act 1994, sections 5, 5(4)(a), 6A, 46, schedule 2A; Rules 2008, rules 14, 17", notifies=True,
+        "two months from publication, three on request", 5, _FIVE, "Trade Marks Act 1994, sections 5, 5(4)(a), "
+        "6A, 46, schedule 2A; Rules 2008, rules 14, 17; cases of the Court of Justice up to 2020 as assimilated law",
+        notifies=True,
     ),
     Practice(
         ("US",), "United States", True, "examines, and refuses over a mark that is confusingly similar",
@@ -268,10 +269,9 @@ def on_added_words(markets: Iterable[str], *, by_mark: bool) -> str:
     decides."""
     laws = {law_of(market) for market in markets}
     whole = "; the whole impression decides" if by_mark else ""
-    in_uk = " (in GB as assimilated law)" if "GB" in laws else ""
     told = {
         "TMEP 1207.01(b)(iii)": {"US"},
-        f"Court of Justice, C-120/04, Thomson Life{in_uk}{whole}": {"EU", "GB"},
+        f"Court of Justice, C-120/04, Thomson Life{whole}": {"EU", "GB"},
     }
     return "; ".join(source for source, where in told.items() if laws & where) or "TMEP 1207.01(b)(iii)"
 

@@ -6,13 +6,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from ..closeness.calibration import calibration
-from ..closeness.explanation import SAME_LETTERS
+from ..closeness.explanation import INSIDE, SAME_LETTERS
 from ..goods import remark
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
 from ..outcome import NotChecked
-from ..plain_text import cell, clauses, in_one_sentence, number, plural, score_words, shorten, some
-from ..policy import Level, level_of
+from ..plain_text import cell, clauses, in_one_sentence, number, number_beside, plural, score_words, shorten, some
+from ..policy import GOODS_LINES, Level, level_of
 from ..screening.crowd import past_cases_tell
 from .findings import WEAK, conflict_of, grade_words, grades, mark_level, matters, milder, tells_weak_words
 from .layout import Part, Table
@@ -23,8 +23,8 @@ from .register_facts import LACKS, dates, held_in, remarks, status, where
 from .upkeep import upkeep
 
 __all__ = [
-    "MARK_HEADS", "REGISTER_HEADS", "briefly", "by_market", "close_marks", "mark_cells", "register_cells",
-    "told_in_short",
+    "MARK_HEADS", "REGISTER_HEADS", "briefly", "by_market", "close_marks", "mark_cells",
+    "register_cells", "told_in_short",
 ]  # fmt: skip
 
 MARK_HEADS = ("Mark", "Finding, and why", "Closeness", "Goods", "In the register")
@@ -234,7 +234,7 @@ def mark_cells(found: CloseMark, today: str = "", markets: Sequence[str] = ()) -
     facts = _facts(found.mark, today, markets)
     aspects = (("look", found.appearance), ("sound", found.sound), ("meaning", found.meaning))
     parts = ", ".join(f"{what} {score_words(value, 'coined')}" for what, value in aspects)
-    related = "not compared" if isinstance(found.goods, NotChecked) else number(found.goods.score)
+    related = "not compared" if isinstance(found.goods, NotChecked) else number_beside(found.goods.score, GOODS_LINES)
     return (
         _cited(facts),
         _finding_and_why(found),
@@ -250,6 +250,8 @@ def _finding_and_why(found: CloseMark) -> str:
     reasons = [reason for reason in found.reasons if _telling(reason, found)]
     if conflict_of(found).identical:
         reasons = ["the same name", *(reason for reason in reasons if not reason.startswith(SAME_LETTERS))]
+    if len(reasons) > 1:  # letters that stand in both by chance tell nothing beside another reason
+        reasons = [one for one in reasons if not one.startswith(INSIDE)] or reasons
     if not reasons and not found.translation:
         reasons = [one for one in found.reasons if _says_what_is_alike(one)][:1]
     if found.translation:

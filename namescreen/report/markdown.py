@@ -92,9 +92,10 @@ def _comparison(report: Report, figure: str) -> Iterable[Part]:
     yield (
         "Each value runs from 0 to 1, 1 = nothing found against the name. The total is their mean, "
         f"{how}.{without} Names are grouped by their worst finding, and no total lifts a name out of its group. "
-        "Inside a group the number of markets where the worst finding stands decides, then the next worst findings; of "
-        "names alike in these, one that may be refused for what it is, or could not be judged, stands behind; then the "
-        "total. Where a check was not made the total is a span, and its lower end counts."
+        "Inside a group names that could not be judged for the goods stand last; then the number of markets where the "
+        "worst finding stands decides, then the next worst findings; of names alike in these, one that may be refused "
+        "for what it is stands behind; then the total. Where a check was not made the total is a span, "
+        "and its lower end counts."
     )
     if not checks:
         return

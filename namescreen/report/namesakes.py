@@ -15,6 +15,7 @@ __all__ = ["USE_LASTS", "asks_of_equivalents", "on_dead_namesakes", "on_equivale
 
 USE_LASTS = " In US use alone gives rights, which outlast a registration (15 USC 1125(a))."
 """What is said of a dead mark of the United States."""
+_EQUIVALENTS = "doctrine of foreign equivalents: TMEP 1207.01(b)(vi); Palm Bay, 396 F.3d 1369"
 _MARKS = 4  # named in one question
 _ALL_BUT_THE_SAME = 0.85  # overall closeness from which a dead mark's words are those of the name; ours, not fitted
 
@@ -37,9 +38,11 @@ def _on_elsewhere(found: CloseMark, one: Elsewhere, name: str, report: Report) -
         cites = on_citing_offices(one.markets) if found.knockout else ""
         return " ".join((f"{alike} as {_cited(mark)}{only}{ranks}.{cites}", *in_force_notes(mark, report)))
     far = conflict_of(found).identical and one.concern <= MIDDLE_OF_LOOK
+    translates = bool(found.translation) and any(law_of(market) == "US" for market in one.markets)
+    source = f" ({_EQUIVALENTS})" if translates else ""
     known = "would its goods be held similar all the same, or is it known beyond them there"
     question = known if far else objection(name, one.markets)
-    asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}?"
+    asked = f"In {some(one.markets)} the same words {words}{ranks}, as {_cited(mark)}: {question}{source}?"
     return " ".join((asked, *in_force_notes(mark, report)))
 
 
@@ -95,8 +98,8 @@ def on_equivalents(title: str, found: CloseMark, name: str, report: Report) -> s
     """The question on a mark that says words of the name in another language, where an examiner translates."""
     return (
         f"{title} says in another language what is in {name} ({shorten(found.foreign, 80)}), and in US an examiner "
-        "translates common modern languages before comparing (doctrine of foreign equivalents: TMEP 1207.01(b)(vi); "
-        f"Palm Bay, 396 F.3d 1369). So {objection(name, held_in(found.mark, report))}"
+        f"translates common modern languages before comparing ({_EQUIVALENTS}). "
+        f"So {objection(name, held_in(found.mark, report))}"
     )
 
 

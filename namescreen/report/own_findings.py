@@ -10,11 +10,11 @@ from ..outcome import ASK_A_SPEAKER, NotChecked
 from ..plain_text import clauses, number, some
 from ..policy import EVERYWHERE, LIKELY_REFUSED, OWN_CHECK, PLAINLY_DESCRIPTIVE, Finding, Level
 from ..text import parse
-from .model import Distinctiveness, NameEntry
+from .model import Distinctiveness, MarketView, NameEntry
 
 __all__ = [
     "BORDERLINE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding",
-    "unread",
+    "serious_in", "unread",
 ]  # fmt: skip
 
 BORDERLINE = "borderline"
@@ -66,7 +66,7 @@ def _quoted(words: Iterable[str]) -> str:
 def as_told(called: str, entry: NameEntry) -> str:
     """What a name is called, as readers are told it: a closed name that no dictionary has is coined, though it is made
     of known words that have nothing to do with the goods."""
-    return "coined of known words" if called == "arbitrary" and _is_joined(entry) else called
+    return "a new compound" if called == "arbitrary" and _is_joined(entry) else called
 
 
 def _is_joined(entry: NameEntry) -> bool:
@@ -95,12 +95,27 @@ def for_the_union_alone(part: Distinctiveness) -> bool:
     return not told and only_for_the_union(part.category, part.markets, barred)
 
 
+def serious_in(entry: NameEntry, markets: Iterable[str]) -> set[str]:
+    """The markets, of those given, in which an office is likely to refuse a name for what it is."""
+    part, asked = entry.distinctiveness, set(markets)
+    if isinstance(part, NotChecked):
+        return set()
+    serious = any(one.serious for one in part.protected)
+    kept = (set(part.barred_in) or asked) if serious else set()
+    plain = (one.market for one in part.markets if one.called not in FREE and _is_plain(one))
+    return asked & (kept | set(plain))
+
+
+def _is_plain(view: MarketView) -> bool:
+    return view.called == "generic" or view.score < PLAINLY_DESCRIPTIVE
+
+
 def _reach(part: Distinctiveness, level: Level) -> int:
     """In how many markets a name is refused at this `level`, or a graver one; `EVERYWHERE` if in all of them."""
     own = of_the_markets(part.markets)
     refused = [one for one in own if one.called not in FREE]
     if level >= Level.SERIOUS:
-        refused = [one for one in refused if one.called == "generic" or one.score < PLAINLY_DESCRIPTIVE]
+        refused = [one for one in refused if _is_plain(one)]
     return len(refused) if 0 < len(refused) < len(own) else EVERYWHERE
 
 

@@ -42,7 +42,7 @@ from .register_facts import (
 )
 from .upkeep import is_international, use_is_due
 
-__all__ = ["asked_about", "general_questions", "questions"]
+__all__ = ["asked_about", "cited", "general_questions", "questions"]
 
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
@@ -110,7 +110,8 @@ def _likely(report: Report) -> str:
     return f"; likely {some(map(str, likely), 'or')}, from the goods, and the office decides" if likely else ""
 
 
-def _title(found: CloseMark) -> str:
+def cited(found: CloseMark) -> str:
+    """A mark as questions cite it: its words, number, office and owner."""
     mark = found.mark
     office = "" if mark.office and mark.number.startswith(mark.office) else shorten(mark.office, 12)
     about = [f"no. {shorten(mark.number, 24)}" if mark.number else "", office, shorten(mark.owner, 60)]
@@ -132,7 +133,7 @@ def _on_further_marks(entry: NameEntry, report: Report) -> list[str]:
     asked = asked_about(entry, report)
     left = [found for found in matters(entry) if mark_level(found) >= Level.LOOK and found not in asked]
     more = [f"{len(left) - _MARKS} more"] if len(left) > _MARKS else []
-    told = some([*map(_title, left[:_MARKS]), *more])
+    told = some([*map(cited, left[:_MARKS]), *more])
     return [f"The same is to be asked of {told}: does any of these stand in the way?"] if left else []
 
 
@@ -144,7 +145,7 @@ def _on_undesignated_marks(entry: NameEntry, report: Report) -> list[str]:
     named = [*marks_shown(entry, asked), *worth_a_word(entry, report.goods)]
     unknown = [one for one in named if is_international(one.mark) and not one.mark.territories]
     left = [one for one in unknown if one not in asked and not one.mark.is_dead]
-    told = some(map(_title, left[:_MARKS]))
+    told = some(map(cited, left[:_MARKS]))
     verb = "does" if len(left) == 1 else "do"
     return [f"Where {verb} {told} hold? The list does not say, but the register that WIPO keeps does."] if left else []
 
@@ -183,7 +184,7 @@ def _on_other_goods(found: Sequence[CloseMark]) -> str:
     """The question on several marks that are the very name, for goods that have little to do with ours: first whether
     the goods are similar, then whether a mark reaches further."""
     more = [f"{len(found) - _MARKS} more"] if len(found) > _MARKS else []
-    told = some([*map(_title, found[:_MARKS]), *more])
+    told = some([*map(cited, found[:_MARKS]), *more])
     return (
         f"{told} are the same name, for other goods: would these be held similar to ours all the same? If not, is one "
         "of these marks known well enough to be protected beyond them?"
@@ -204,7 +205,7 @@ def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, repor
     """The question on the nearest mark for goods like ours in markets where none such was asked about."""
     where = f" in {some(markets)}" if markets else ""
     question = (
-        f"{_title(found)} is minor, but the nearest{where} for goods that may be like ours: it "
+        f"{cited(found)} is minor, but the nearest{where} for goods that may be like ours: it "
         f"{in_which_way(found, name, report, generic=generic)}?"
     )
     return " ".join((question, *in_force_notes(found.mark, report)))
@@ -212,7 +213,7 @@ def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, repor
 
 def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
     """The question that a mark raises, by case; empty where it raises none."""
-    title, conflict = _title(found), conflict_of(found)
+    title, conflict = cited(found), conflict_of(found)
     if found.lapsed:
         first = f"Does {title} still live? {lapsed_words(found.mark)} If it does: "
         title = shorten(found.mark.text, 60)
@@ -257,7 +258,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
             f"{_on_languages(found, name, report)}"
         ).rstrip()
     elif asks_of_equivalents(found, report):
-        question = on_equivalents(_title(found), found, name, report) + f"{_goods_clause(found)}?"
+        question = on_equivalents(cited(found), found, name, report) + f"{_goods_clause(found)}?"
     elif mark_level(found) >= Level.LOOK:
         question = f"{title} {in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
@@ -279,7 +280,7 @@ def _on_languages(found: CloseMark, name: str, report: Report) -> str:
 
 def _on_ended_mark(found: CloseMark, name: str, report: Report) -> str:
     """The question that a mark raises that its list calls dead; empty where it raises none."""
-    title = _title(found)
+    title = cited(found)
     if found.renewable_until:
         return (
             f"The term of {title} ran out on {when_it_ended(found.mark, report.date)}, and it can be renewed until "

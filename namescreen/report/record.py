@@ -173,7 +173,7 @@ def next_steps(report: Report) -> Iterable[str]:
     where = f" ({cell(some(report.markets))})" if report.markets else ""
     steps = (
         f"Strike the names called *knockout* or *{LIKELY_REFUSED}*, or ask about them first; one that falls in some "
-        "markets only may be kept for the others.",
+        "markets only may be kept for those that are left.",
         "Look up each mark under *look closer* and *serious* at the office that keeps it: is it in force, for "
         f"which goods, and is it in use? Look for near marks in the registers of your markets{where}: the offices' own "
         "searches cost nothing, and some find marks by sound; search for translations too.",

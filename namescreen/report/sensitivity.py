@@ -1,10 +1,10 @@
 """The names side by side under the brief's weights, and how stable their order is when the weights change.
 
 Names are grouped by their worst finding (see `policy.gate`), and no weight moves a name to another group. Inside a
-group the number of markets in which the worst finding stands decides (`policy.reach_of`), then the next worst findings
-(`policy.grave_findings`), of names alike in these those that may be refused for what they are stand last
-(`policy.flaw_of_its_own`); then the total: the weighted mean of the checks' values (see `findings`), 1 = nothing speaks
-against the name.
+group names of which it is not known what they are for the goods stand last; then the number of markets in which the
+worst finding stands decides (`policy.reach_of`), then the next worst findings (`policy.grave_findings`), of names alike
+in these those that may be refused for what they are stand last (`policy.flaw_of_its_own`); then the total: the weighted
+mean of the checks' values (see `findings`), 1 = nothing speaks against the name.
 A check that was not made for a name could have come out anywhere, so the total is then a span, and the name stands by
 the lower end. A check that was made for no name drops out.
 """
@@ -31,8 +31,8 @@ class Standing:
 
     `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `grave` are
     all findings from "look closer" on as such numbers, the gravest first. `flaw` is how likely the name is refused for
-    what it is, from 0 to 4, `reach` in how many markets the worst finding stands; `knockout` says that a mark bars the
-    name.
+    what it is, from 0 to 4, `reach` in how many markets the worst finding stands; `unjudged` says that it is not known
+    what the name is for the goods, though it is of others, and `knockout` that a mark bars the name.
     """
 
     name: str
@@ -41,15 +41,16 @@ class Standing:
     grave: tuple[int, ...]
     flaw: int
     reach: int
+    unjudged: bool
     knockout: bool
     values: tuple[float | None, ...]
     low: float
     high: float
 
     @property
-    def found(self) -> tuple[int, int, tuple[int, ...], int]:
+    def found(self) -> tuple[int, bool, int, tuple[int, ...], int]:
         """What stands before the total in the order of names, the less the better."""
-        return self.group, self.reach, self.grave, self.flaw
+        return self.group, self.unjudged, self.reach, self.grave, self.flaw
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +62,9 @@ class Move:
     pairs_changed: int
 
 
-_Row = tuple[str, int, tuple[int, ...], int, int, bool, tuple[float | None, ...]]
-"""A name, its group, its grave findings, its own flaw, the reach of its worst finding, whether a mark bars it, and its
-values, as `CHECKS` stand."""
+_Row = tuple[str, int, tuple[int, ...], int, int, bool, bool, tuple[float | None, ...]]
+"""A name, its group, its grave findings, its own flaw, the reach of its worst finding, whether it is not judged what it
+is, whether a mark bars it, and its values, as `CHECKS` stand."""
 
 
 def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
@@ -74,8 +75,9 @@ def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
             name,
             gate(each, made),
             grave_findings(each, made),
-            max(flaw_of_its_own(each), _unassessed(each, made)),
+            max(flaw_of_its_own(each), Level.LOOK if _is_unjudged(each, made) else 0),
             reach_of(each),
+            _is_unjudged(each, made),
             any(one.bars and one.check == "marks" for one in each),
             tuple(one.value for one in each),
         )
@@ -83,10 +85,11 @@ def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
     ]
 
 
-def _unassessed(found: Sequence[Finding], made: Collection[str]) -> int:
-    """What is not known of a name counts as a flaw of its own: it stands behind names of its group that were judged."""
+def _is_unjudged(found: Sequence[Finding], made: Collection[str]) -> bool:
+    """Whether it is not known what a name is for the goods, though it is of other names: it stands behind those of its
+    group that were judged."""
     own = next(one for one in found if one.check == OWN_CHECK)
-    return Level.LOOK if own.level is Level.NOT_CHECKED and own.check in made else 0
+    return own.level is Level.NOT_CHECKED and own.check in made
 
 
 def _weighed(rows: Iterable[_Row], weights: Weights) -> tuple[str, ...]:
@@ -122,12 +125,12 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[tuple[int, int, tuple[int, ...], int], float, float]:
+def _rank(row: Standing) -> tuple[tuple[int, bool, int, tuple[int, ...], int], float, float]:
     return row.found, -round(row.low, 6), -round(row.high, 6)
 
 
 def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standing:
-    name, group, grave, flaw, reach, knockout, values = found
+    name, group, grave, flaw, reach, unjudged, knockout, values = found
     by_check = dict(zip(CHECKS, values, strict=True))
     total = sum(getattr(weights, check) for check in checks)
 
@@ -137,7 +140,7 @@ def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standin
         parts = ((getattr(weights, check), by_check[check]) for check in checks)
         return float(sum(weight * (unknown if value is None else value) for weight, value in parts) / total)
 
-    return Standing(name, 0, group, grave, flaw, reach, knockout, values, mean(0.0), mean(1.0))
+    return Standing(name, 0, group, grave, flaw, reach, unjudged, knockout, values, mean(0.0), mean(1.0))
 
 
 def _moved(report: Report) -> Iterator[tuple[str, tuple[Standing, ...]]]:

@@ -173,7 +173,7 @@ def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> 
     found = Distinctiveness("descriptive", 0.23, ("a surname",), "", (), "surname", (), views)
     entry = replace(report.names[0], distinctiveness=found)
     text = to_markdown(replace(report, names=(entry,)), as_tables=True)
-    assert re.search(r"\| EU +\| coined of known words +\| 0.76 +\| no bar found", text)
+    assert re.search(r"\| EU +\| a new compound +\| 0.76 +\| no bar found", text)
     assert "serious: surname (0.23) in US; no bar found in EU" in text
     assert "every language of the Union" not in text
     states = replace(entry, distinctiveness=replace(found, markets=(*views, MarketView("BX", "surname", 0.23))))
@@ -182,7 +182,7 @@ def test_a_name_that_the_markets_see_differently_has_a_table(report: Report) -> 
     assert text.count("An EU mark is judged in every language of the Union") == 1
     free = replace(found, markets=(MarketView("DE", "suggestive", 0.5), MarketView("FR", "arbitrary", 0.6)))
     text = to_markdown(replace(report, names=(replace(entry, distinctiveness=free),)))
-    assert "By market: suggestive in DE and coined of known words in FR; no bar found in any." in text
+    assert "By market: suggestive in DE and a new compound in FR; no bar found in any." in text
     assert "Under the law of" not in text
     alike = replace(found, markets=views[:1])
     assert "Under the law of" not in to_markdown(replace(report, names=(replace(entry, distinctiveness=alike),)))

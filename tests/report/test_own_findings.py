@@ -6,9 +6,11 @@ from dataclasses import replace
 
 import pytest
 
+from namescreen.outcome import NotChecked
 from namescreen.policy import EVERYWHERE, Level
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import finding_of, findings
+from namescreen.report.first_page import open_markets
 from namescreen.report.model import Addresses, Distinctiveness, MarketView, NameEntry
 from namescreen.report.questions import questions
 from namescreen.report.sensitivity import standings, weighed
@@ -71,8 +73,8 @@ def test_of_names_alike_in_their_worst_finding_the_one_stopped_in_fewer_markets_
 def test_a_closed_name_of_known_words_is_told_as_coined(report: Report) -> None:
     judged = Distinctiveness("arbitrary", 0.65)
     made = entry(name="Hearthloop", words=("hearth", "loop"), distinctiveness=judged)
-    assert findings(made)[1].evidence.startswith("coined of known words")
-    assert "Coined of known words, 0.65" in to_markdown(replace(report, names=(made,)))
+    assert findings(made)[1].evidence.startswith("a new compound")
+    assert "A new compound, 0.65" in to_markdown(replace(report, names=(made,)))
     word = entry(name="Tallow", words=("tallow",), distinctiveness=judged)
     assert findings(word)[1].evidence.startswith("arbitrary")
 
@@ -84,8 +86,8 @@ def test_a_name_that_falls_in_some_markets_is_told_apart_from_one_that_falls_in_
     of_four = replace(report, markets=("US", "GB", "DE", "FR"), names=(stopped("Nowhere"), stopped("Three", "DE")))
     falls = to_markdown(of_four).split("**Falls.** ")[1].splitlines()[0]
     assert falls == (
-        "Strike, or ask about first: Nowhere (knockout: DUSKFALL). Falls in some markets only, and may be kept for the "
-        "others: Three (knockout: DUSKFALL in DE)."
+        "Strike, or ask about first: Nowhere (knockout: DUSKFALL). Falls in some markets, and nothing serious stands "
+        "in the others: Three (knockout: DUSKFALL in DE; left: US, GB and FR)."
     )
 
 
@@ -110,3 +112,39 @@ def test_a_name_that_falls_in_every_state_is_not_told_as_falling_in_some_markets
     text = to_markdown(replace(report, markets=("DE", "FR", "EU"), names=(one,)))
     assert "Falls in some markets only" not in text
     assert "Strike, or ask about first: Warmfilz" in text
+
+
+def test_a_market_where_something_serious_stands_is_not_left(report: Report) -> None:
+    knocked = replace(close("DUSKFALL", 0.9), knockout=True, concern=1.0, held=("DE",), bites=True)
+    grave = replace(close("DUSKFELL", 0.8), concern=0.8, held=("US", "GB"), bites=True)
+    barred = Distinctiveness(
+        "generic", 0.1, markets=(MarketView("FR", "generic", 0.1), MarketView("GB", "arbitrary", 0.7))
+    )
+    of_four = replace(report, markets=("US", "GB", "DE", "FR"))
+    assert open_markets(entry(knocked), of_four) == ("US", "GB", "FR")
+    assert open_markets(entry(knocked, grave), of_four) == ("FR",)
+    assert open_markets(entry(knocked, grave, distinctiveness=barred), of_four) == ()
+    falls = to_markdown(replace(of_four, names=(entry(knocked, grave, distinctiveness=barred), entry(name="Else"))))
+    assert "nothing serious stands in the others" not in falls
+
+
+def test_a_name_that_could_not_be_judged_stands_behind_those_of_its_group(report: Report) -> None:
+    grave = replace(close("DUSKFELL", 0.8), concern=0.8, held=("DE",), bites=True)
+    unjudged = entry(grave, name="Unjudged", distinctiveness=NotChecked("distinctiveness", "not read"))
+    coined = Distinctiveness("fanciful", 0.9)
+    wider = entry(replace(grave, held=("DE", "FR")), name="Wider", distinctiveness=coined)
+    whole = replace(report, names=(unjudged, wider))
+    assert [row.name for row in standings(whole)] == ["Wider", "Unjudged"]
+    alone = replace(report, names=(unjudged, replace(unjudged, name="Other")))  # of none is it known
+    assert not any(row.unjudged for row in standings(alone))
+
+
+def test_a_name_that_falls_asks_about_every_grave_mark(report: Report) -> None:
+    knocked = replace(close("DUSKFALL", 0.9), knockout=True, concern=1.0)
+    grave = replace(close("DUSKFELL", 0.8), concern=0.8)
+    mild = replace(close("DUSKER", 0.55), concern=0.52)
+    text = to_markdown(replace(report, names=(entry(knocked, grave, mild), entry(name="Else"))))
+    (asked,) = (line for line in text.splitlines() if line.startswith("If it is to be kept, ask:"))
+    assert "DUSKFALL" in asked
+    assert "And the same of DUSKFELL" in asked
+    assert "DUSKER" not in asked

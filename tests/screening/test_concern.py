@@ -280,3 +280,17 @@ def test_goods_of_a_mark_are_read_in_the_languages_of_its_territory(tmp_path: Pa
     (mark,) = marks_of(found)
     assert isinstance(mark.goods_relatedness, Relatedness)
     assert mark.goods_relatedness.grade == grade
+
+
+def test_the_same_name_that_has_ended_is_minor_for_goods_like_ours_though_it_describes() -> None:
+    dead = Conflict(1.0, 1.0, 1.0, 0.95, ended=True, descriptive=True)
+    assert level_of(dead.concern) is Level.MINOR
+    assert level_of(replace(dead, goods=0.0).concern) is Level.NOTHING
+    assert level_of(replace(dead, appearance=0.8).concern) is Level.NOTHING
+
+
+def test_words_that_describe_and_are_hardly_told_apart_ask_for_a_closer_look() -> None:
+    weak = Conflict(0.8, 0.75, 0.7, 0.68, descriptive=True)
+    assert level_of(weak.concern) is Level.LOOK
+    assert level_of(replace(weak, sound=0.6).concern) is Level.MINOR
+    assert level_of(replace(weak, goods=0.4).concern) is Level.MINOR

@@ -194,7 +194,8 @@ def test_a_place_or_a_word_for_the_goods_hides_no_translation_of_the_rest(tmp_pa
     ("name", "mark", "status", "level"),
     [
         ("Coffee Mug", "COFFEEMUG PLUS", "registered", Level.LOOK),
-        ("Coffee Mug", "COFFEEMUG PLUS", "pending", Level.MINOR),  # not registered: no presumption that it is valid
+        ("Coffee Mug", "COFFEEMUG", "expired", Level.MINOR),
+        ("Finest Mug", "FINE MUG", "pending", Level.LOOK),  # hardly told apart: weak, and opposed all the same
         ("Coffee Mug", "TEA MUG", "registered", Level.MINOR),
     ],
 )
