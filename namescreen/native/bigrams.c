@@ -59,11 +59,14 @@ static int64_t count_sharing(const Counted *all, int64_t least)
     return found;
 }
 
-/* Write down the strings that share at least `fewest` bigrams and fewer than `end`, and count in `reached` how many have
-   each level. Returns how many were written, or an error. */
-static int64_t write_sharing(const Counted *all, int64_t fewest, int64_t end, int64_t *reached, Alike *alike)
+/* Write down the strings that share at least `fewest` bigrams and fewer than `end`, but for some that do not reach the
+   level `least`, and count in `reached` how many have each level from that on. There is room for one PART more. Returns
+   how many were written, or an error. */
+static int64_t write_sharing(const Counted *all, int64_t fewest, int64_t end, int64_t least, int64_t *reached, Alike *alike)
 {
-    int64_t found = 0;
+    int64_t written = 0, found = 0, most_in_both[MOST_COUNTED + 1];
+    for (int64_t shared = 0; shared <= MOST_COUNTED; shared++)
+        most_in_both[shared] = least ? 2 * all->levels * shared / least : INT64_MAX;
     for (int64_t part = 0; part < all->count; part += PART) {
         if (part % BLOCK == 0 && !sharing(all->shared + part, BLOCK, (uint8_t)fewest)) {
             part += BLOCK - PART;
@@ -71,17 +74,24 @@ static int64_t write_sharing(const Counted *all, int64_t fewest, int64_t end, in
         }
         if (!sharing(all->shared + part, PART, (uint8_t)fewest))
             continue;
-        for (int64_t place = part; place < part + PART && place < all->count; place++) {
-            int64_t shared = all->shared[place];
-            if (shared < fewest || shared >= end || (all->left_out && all->left_out[place]))
-                continue;
-            if (all->text_start[place] > all->text_start[place + 1])
-                return OUT_OF_BOUNDS;
-            int64_t own = (int64_t)all->text_start[place + 1] - all->text_start[place] + 1;
-            int64_t level = level_of(all, shared, own + all->key_count);
-            reached[level]++;
-            alike[found++] = (Alike){(uint32_t)place, (uint16_t)level};
+        /* Without a branch, as none can be foreseen here; behind the last string are noughts. */
+        for (int64_t place = part; place < part + PART; place++) {
+            alike[written].place = (uint32_t)place;
+            written += all->shared[place] >= fewest && all->shared[place] < end;
         }
+    }
+    for (int64_t at = 0; at < written; at++) { /* apart, so that lengths are fetched from memory side by side */
+        uint32_t place = alike[at].place;
+        if (all->left_out && all->left_out[place])
+            continue;
+        if (all->text_start[place] > all->text_start[place + 1])
+            return OUT_OF_BOUNDS;
+        int64_t both = (int64_t)all->text_start[place + 1] - all->text_start[place] + 1 + all->key_count;
+        if (both > most_in_both[all->shared[place]])
+            continue;
+        int64_t level = level_of(all, all->shared[place], both);
+        reached[level]++;
+        alike[found++] = (Alike){place, (uint16_t)level};
     }
     return found;
 }
@@ -116,14 +126,14 @@ static int64_t write_most_alike(const Counted *all, int64_t enough, int64_t most
             few = middle - 1;
     }
     found = count_sharing(all, many);
-    Alike *first = malloc((size_t)(found + 1) * sizeof *first), *second = NULL;
+    Alike *first = malloc((size_t)(found + PART) * sizeof *first), *second = NULL;
     if (!first)
         return NO_MEMORY;
-    int64_t result = write_sharing(all, many, MOST_COUNTED + 1, reached, first), one = result, other = 0;
-    int64_t fewest = fewest_for(all, enough, least_level(reached, all->levels, most));
+    int64_t result = write_sharing(all, many, MOST_COUNTED + 1, 0, reached, first), one = result, other = 0;
+    int64_t least = least_level(reached, all->levels, most), fewest = fewest_for(all, enough, least);
     if (result >= 0 && fewest < many) {
-        second = malloc((size_t)(count_sharing(all, fewest) - found + 1) * sizeof *second);
-        other = result = second ? write_sharing(all, fewest, many, reached, second) : NO_MEMORY;
+        second = malloc((size_t)(count_sharing(all, fewest) - found + PART) * sizeof *second);
+        other = result = second ? write_sharing(all, fewest, many, least, reached, second) : NO_MEMORY;
     }
     if (result >= 0) {
         int64_t level = least_level(reached, all->levels, most), at = 0, beside = 0;
@@ -146,6 +156,8 @@ int64_t bigrams_most_alike(const uint32_t *postings, int64_t posting_count, cons
                            const uint32_t *text_start, int64_t count, const uint16_t *keys, int64_t key_count,
                            const uint8_t *left_out, int64_t levels, int64_t least_shared, int64_t most, int64_t *places)
 {
+    if (key_count < 1 || least_shared < 1)
+        return 0;
     int64_t enough = (key_count + least_shared - 1) / least_shared;
     uint8_t *shared = calloc((size_t)count + BLOCK, sizeof *shared);
     int64_t *reached = calloc((size_t)levels + 1, sizeof *reached);
