@@ -296,13 +296,15 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -
     from ..closeness.telling import telling_part, words_for_goods
 
     own = {at: hit.scores for at, hit in enumerate(hits) if hit.name == name and hit.scores is not None}
-    if not top or len(own) < top or divided(name) != parse(name).words:  # a divided name may be closer
+    if not top or len(own) < top:
         return {}
     if telling_part(name, goods) != name:  # and so may one without the words for the goods
         return {}
     if adds_surplus(name, goods):
         return {}
-    letters, named = "".join(parse(name).words), words_for_goods(goods)
+    letters = "".join(parse(name).words)
+    seen = divided(name) if divided(name) != parse(name).words else ()  # a mark that has a part of it may be closer
+    telling = {*words_for_goods(goods), *seen}
     least = nlargest(top, (round(scores.overall, 9) for scores in own.values()))[-1]
     return {
         at: concern
@@ -313,7 +315,7 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -
         and (scores.sound or 0.0) < SOME_SOUND
         and (scores.meaning or 0.0) < SOME_MEANING
         and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
-        and not any(word in hits[at].letters for word in named)
+        and not any(word in hits[at].letters for word in telling)
     }
 
 
