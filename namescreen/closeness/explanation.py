@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
+from itertools import product
 
 from rapidfuzz.distance import Levenshtein
 
@@ -124,7 +125,7 @@ def _all_readings(name: Name) -> tuple[Pronunciation, ...]:
 
 
 def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
-    pairs = [(mine, yours) for mine in _all_readings(one.name) for yours in _all_readings(other.name)]
+    pairs = list(product(_all_readings(one.name), _all_readings(other.name)))
     alike = [closest_similarity((mine.code,), (yours.code,)) for mine, yours in pairs]
     most = max(alike)
     closest = [pair for pair, value in zip(pairs, alike, strict=True) if value == most]

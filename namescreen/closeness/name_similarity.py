@@ -188,7 +188,7 @@ def _translated(words: tuple[str, ...], others: tuple[str, ...]) -> tuple[float,
         table = [[alike.get((word, match), 0.0) for match in yours] for word in said] if alike else []
         if not any(map(any, table)):  # most: to weigh their words would cost more than all the rest
             continue
-        one, other = weights_of(plain_words(said)), weights_of(plain_words(yours))
+        one, other = plain_weights(said), plain_weights(yours)
         meanings = _greater(meanings, _covered(table, one.in_translation, other.in_translation))
         counted = _covered(table, one.counts, other.counts)
         elements = _greater(elements, (SAID_OTHERWISE * counted[0], SAID_OTHERWISE * counted[1]))
@@ -203,7 +203,7 @@ def said_in_english(words: tuple[str, ...], others: tuple[str, ...]) -> Iterator
 
 def shared_meaning(said: tuple[str, ...], others: tuple[str, ...]) -> float:
     """What an English reading of one name has in common with another name in meaning, less covered, in [0, 1]."""
-    one, other = weights_of(plain_words(said)), weights_of(plain_words(others))
+    one, other = plain_weights(said), plain_weights(others)
     return _covered(_meanings(said, others), one.in_translation, other.in_translation)[0]
 
 
@@ -266,6 +266,12 @@ def weights_of(words: Side) -> _Weights:
     )
     shares = counts, in_form, in_meaning, in_translation
     return _Weights(weight, *(tuple([one / sum(each) for one in each]) for each in shares))
+
+
+@lru_cache(maxsize=1 << 14)
+def plain_weights(words: tuple[str, ...]) -> _Weights:
+    """`weights_of` the `plain_words`."""
+    return weights_of(plain_words(words))
 
 
 def _covered(table: Grid, shares: Sequence[float], other_shares: Sequence[float]) -> tuple[float, float]:

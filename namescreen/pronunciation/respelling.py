@@ -9,8 +9,8 @@ as their letters usually do; dh is the first sound of "this", zh the middle one 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
+from functools import lru_cache
 from itertools import pairwise
 
 from .syllables import Syllable, syllabify
@@ -27,7 +27,8 @@ _SHORT = frozenset(("AE", "AH", "EH", "IH", "UH"))
 _CONSONANTS = {"HH": "h", "JH": "j"}
 
 
-def say(phones: Sequence[str]) -> str:
+@lru_cache(maxsize=1 << 10)
+def say(phones: tuple[str, ...]) -> str:
     """The reading in plain letters, syllables parted by hyphens, the one with primary stress in capitals."""
     syllables = _closed(syllabify(phones))
     if not syllables:

@@ -114,15 +114,23 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
             each = [alone.get(at, scores) for at, scores in enumerate(scored.some(order).each())]
         found = [one._replace(scores=scores) for one, scores in zip(found, each, strict=True)]
         if wanted.spaced:
-            chosen = np.sort(places[order])
-            every = np.arange(len(chosen))
-            spaced = Compared(index, features(wanted.spaced), Candidates(index, chosen))
-            spaced.keep(every)
-            each = spaced.in_full(features(wanted.spaced, goods), every, goods)
-            told = dict(zip(chosen.tolist(), each, strict=True))
-            found = [one._replace(spaced=told[one.place]) for one in found]
+            told = _spaced(index, wanted.spaced, goods, [one.place for one in found])
+            found = [one._replace(spaced=told.get(one.place)) for one in found]
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
+
+
+def _spaced(index: Index, name: str, goods: tuple[str, ...], places: list[int]) -> dict[int, Scores]:
+    """The closeness of a name, as its readers divide it, to those of some names that have a part of it."""
+    own = features(name)
+    parts, places = own.name.words, sorted(places)
+    each = zip(places, index.names.texts(np.array(places)), strict=True)
+    chosen = np.array([place for place, text in each if any(part in text for part in parts)], np.int64)
+    if not len(chosen):
+        return {}
+    compared, every = Compared(index, own, Candidates(index, chosen)), np.arange(len(chosen))
+    compared.keep(every)
+    return dict(zip(chosen.tolist(), compared.in_full(features(name, goods), every, goods), strict=True))
 
 
 class Compared:

@@ -123,11 +123,17 @@ def _of_sound(told: str, reason: str) -> str:
 
 def _by_letters(name: str, mark: str) -> float:
     """How alike two names sound, in [0, 1], every letter with its international value, as an invented word is read."""
-    from ..pronunciation import language_neutral_reading, sound_similarity
+    from ..pronunciation import sound_similarity
 
-    codes = ["".join(one.code for word in parse(text).words if (one := language_neutral_reading(word)))
-             for text in (name, mark)]  # fmt: skip
-    return sound_similarity(codes[0], codes[1]) if all(codes) else 0.0
+    codes = _code_by_letters(name), _code_by_letters(mark)
+    return sound_similarity(*codes) if all(codes) else 0.0
+
+
+@lru_cache(maxsize=1 << 10)
+def _code_by_letters(text: str) -> str:
+    from ..pronunciation import language_neutral_reading
+
+    return "".join(one.code for word in parse(text).words if (one := language_neutral_reading(word)))
 
 
 def _as_read(name: str, mark: str, language: str) -> float:

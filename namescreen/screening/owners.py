@@ -26,10 +26,16 @@ def by_owner(judged: Sequence[CloseMark], marks: int) -> tuple[CloseMark, ...]:
     kept, left = rest[: MOST_OWNERS - 1], rest[MOST_OWNERS - 1 :]
     first += [one for alike in left for one in alike]
     unjudged = marks - len(judged)
-    return tuple(
-        dataclasses.replace(alike[0], others=tuple(alike[1:]), marks=len(alike) + (0 if at else unjudged))
-        for at, alike in enumerate((first, *kept))
-    )
+    each = (_together(alike, len(alike) + (0 if at else unjudged)) for at, alike in enumerate((first, *kept)))
+    return tuple(each)
+
+
+def _together(alike: Sequence[CloseMark], marks: int) -> CloseMark:
+    """The first of some marks, of `marks` in all, with the others: most stand alone, and are what they were."""
+    first, *others = alike
+    if not others and marks == first.marks:
+        return first
+    return dataclasses.replace(first, others=tuple(others), marks=marks)
 
 
 def gravest_first(close: CloseMark, today: str) -> tuple[bool, int, bool, float, bool, float, tuple[int, str]]:

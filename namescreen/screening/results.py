@@ -167,7 +167,9 @@ class CloseMark:
 
     def there(self, one: InMarket) -> CloseMark:
         """This mark as it is in one of its markets."""
-        found = replace(self, closeness=one.closeness, abroad=one.abroad, free=one.free)
+        found = self
+        if self.closeness is not one.closeness or (self.abroad, self.free) != (one.abroad, one.free):
+            found = replace(self, closeness=one.closeness, abroad=one.abroad, free=one.free)
         return found if found.conflict.knockout is found.knockout else replace(found, knockout=not found.knockout)
 
     def where_gravest(self) -> CloseMark:
