@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import json
 import os
+import re
 import shutil
 import sys
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from enum import StrEnum
+from itertools import zip_longest
 from typing import Any
 
 from namescreen.outcome import DISCLAIMER
@@ -32,9 +34,6 @@ PARTS_SHOWN = {"sense": "evokes", "sayable": "says", "indirect": "indirect"}
 NARROW = 80
 """Columns used where the output is not a terminal."""
 
-ROWS_AT_ONCE = 500
-"""Rows of a table that are laid out together: all of a long one would take a hundred megabytes."""
-
 
 class Format(StrEnum):
     """How rows are written."""
@@ -50,7 +49,6 @@ Row = Mapping[str, object]
 
 BELOW = "below"
 """Where a row keeps a remark that a table says below it."""
-_PLACE = "\ue000"  # keeps a remark's place while a table is laid out; `visible` text never holds it
 
 
 def _plain(value: object) -> str:
@@ -129,44 +127,55 @@ def show_table(rows: Sequence[Row], columns: Sequence[Column], *, indent: int = 
     if widths is None:
         _show_stacked(rows, columns, indent)
         return
-    remarks = iter([str(row[BELOW]) for row in rows if row.get(BELOW)])
-    for at in range(0, max(1, len(rows)), ROWS_AT_ONCE):
-        for line in _lines(rows[at : at + ROWS_AT_ONCE], columns, widths, indent, titles=not at):
-            if line.strip() == _PLACE:
-                say_below(next(remarks), " " * (indent + 2))
-            else:
-                _line(line.rstrip())
-
-
-def _lines(
-    rows: Sequence[Row], columns: Sequence[Column], widths: Sequence[int], indent: int, *, titles: bool
-) -> list[str]:
-    """Rows of a table with columns of these widths, line by line; `_PLACE` stands where a remark is said below one."""
-    from rich.console import Console
-    from rich.padding import Padding
-    from rich.table import Table
-    from rich.text import Text
-
-    grid = Table(box=None, pad_edge=False, padding=(0, 1), header_style="bold", show_header=titles)
-    for column, wide in zip(columns, widths, strict=True):
-        grid.add_column(
-            Text(column.title),
-            width=wide,
-            justify="right" if column.right else "left",
-            no_wrap=column.right or not column.shrink,
-            overflow="fold",
-        )
+    coloured = _is_coloured()
+    titles = [_cell_lines(column.title, column, wide) for column, wide in zip(columns, widths, strict=True)]
+    tallest = max(map(len, titles), default=0)  # titles stand on what is below them
+    titles = [[""] * (tallest - len(lines)) + lines for lines in titles]
+    _show_row(titles, columns, widths, indent, ["bold"] * len(columns) if coloured else [])
     for row in rows:
-        grid.add_row(
-            *(Text(visible(column.cell(row)), style=column.style(row) if column.style else "") for column in columns)
-        )
+        texts = [
+            _cell_lines(visible(column.cell(row)), column, wide) for column, wide in zip(columns, widths, strict=True)
+        ]
+        styles = [column.style(row) if column.style else "" for column in columns] if coloured else []
+        _show_row(texts, columns, widths, indent, styles)
         if row.get(BELOW):
-            grid.add_row(_PLACE)
-    sys.stdout.flush()  # else Rich does, and ends the program by itself where the reader has gone away
-    console = Console(width=width(), highlight=False, legacy_windows=False)
-    with console.capture() as captured:
-        console.print(Padding(grid, (0, 0, 0, indent), expand=False))
-    return captured.get().split("\n")[:-1]
+            say_below(str(row[BELOW]), " " * (indent + 2))
+
+
+def _is_coloured() -> bool:
+    """Whether stdout is a terminal with colours that the user wants (https://no-color.org)."""
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") not in ("dumb", "unknown")
+
+
+def _show_row(
+    texts: Sequence[Sequence[str]], columns: Sequence[Column], widths: Sequence[int], indent: int, styles: Sequence[str]
+) -> None:
+    """Write the lines of a row, given those of its cells, in these styles if any."""
+    for parts in zip_longest(*texts, fillvalue=""):
+        line = " " * indent
+        for at, (text, column, wide) in enumerate(zip(parts, columns, widths, strict=True)):
+            gap = " " * (wide - text_width(text))
+            codes = ";".join(_CODES[name] for name in styles[at].split()) if styles else ""
+            shown = f"\x1b[{codes}m{text}\x1b[0m" if codes and text else text
+            line += ("  " if at else "") + (gap + shown if column.right else shown + gap)
+        _line(line.rstrip())
+
+
+_CODES = {"bold": "1", "red": "31", "yellow": "33"}
+"""What sets a style in a terminal (ECMA-48, select graphic rendition)."""
+_WORD = r"\s*\S+\s*"
+
+
+def _cell_lines(text: str, column: Column, wide: int) -> list[str]:
+    """The lines of a cell: its text folded between words, where the column may be."""
+    if column.right or not column.shrink:
+        return [text.rstrip()]
+    lines = [""]
+    for word in re.findall(_WORD, text):
+        if lines[-1] and text_width(lines[-1] + word.rstrip()) > wide:
+            lines.append("")
+        lines[-1] += word
+    return [line.rstrip() for line in lines]
 
 
 def _widths(rows: Sequence[Row], columns: Sequence[Column], room: int) -> list[int] | None:

@@ -15,10 +15,15 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from markdown_it import MarkdownIt
+from rich.console import Console
+from rich.padding import Padding
+from rich.table import Table
+from rich.text import Text
 
+from namescreen.cli import output
 from namescreen.cli.output import Column, Format, Row, json_line, show, show_table
 from namescreen.outcome import DISCLAIMER
-from namescreen.plain_text import width
+from namescreen.plain_text import visible, width
 from tests.conftest import Run, clean_environment
 
 COLUMNS = (Column("name", "name"), Column("score", "score", right=True), Column("why", "why"))
@@ -91,23 +96,64 @@ def test_a_table_stays_within_its_width(
     assert "\x1b" not in out
 
 
+def laid_out_by_rich(rows: list[Row], columns: tuple[Column, ...], widths: list[int], indent: int) -> str:
+    """The same table from a library that lays out tables (Rich, which the program has for progress bars)."""
+    grid = Table(box=None, pad_edge=False, padding=(0, 1))
+    for column, wide in zip(columns, widths, strict=True):
+        grid.add_column(
+            Text(column.title), width=wide, justify="right" if column.right else "left",
+            no_wrap=column.right or not column.shrink, overflow="fold",
+        )  # fmt: skip
+    for row in rows:
+        grid.add_row(*(Text(visible(column.cell(row))) for column in columns))
+    console = Console(width=output.width(), highlight=False, color_system=None)
+    with console.capture() as captured:
+        console.print(Padding(grid, (0, 0, 0, indent), expand=False))
+    return "".join(f"{line.rstrip()}\n" for line in captured.get().split("\n")[:-1])
+
+
+LAID_OUT = (Column("name", "name of it"), Column("score", "score", right=True), Column("kind", "k", shrink=False),
+            Column("why", "why"))  # fmt: skip
+latin = st.text(st.sampled_from("abcdeé, -\u00a0"), max_size=40)
+latin_rows = st.lists(
+    st.fixed_dictionaries({"name": latin, "score": st.floats(0, 1), "kind": latin, "why": st.lists(latin, max_size=2)})
+)
+
+
 @same_capture
-@given(rows, st.lists(texts, max_size=3))
-def test_a_long_table_is_laid_out_as_a_short_one(capsys: Capture, rows: list[Row], below: list[str]) -> None:
-    told: list[Row] = [{**row, "below": below[at]} if at < len(below) else row for at, row in enumerate(rows)]
-    written = []
-    for at_once in (500, 2):
-        with pytest.MonkeyPatch.context() as patch:
-            patch.setattr("namescreen.cli.output.ROWS_AT_ONCE", at_once)
-            show_table(told, COLUMNS)
-        written.append(capsys.readouterr().out)
-    assert written[0] == written[1]
+@given(latin_rows, st.sampled_from([40, 60, 80, 132]), st.sampled_from([0, 2]))
+def test_a_table_is_laid_out_as_by_a_library(capsys: Capture, rows: list[Row], columns: int, indent: int) -> None:
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("COLUMNS", str(columns))
+        widths = output._widths(rows, LAID_OUT, columns - indent)
+        show_table(rows, LAID_OUT, indent=indent)
+        found = capsys.readouterr().out
+        assert widths is None or found == laid_out_by_rich(rows, LAID_OUT, widths, indent)
 
 
-def test_a_row_is_coloured_only_on_a_terminal(capsys: Capture, monkeypatch: pytest.MonkeyPatch) -> None:
-    column = Column("name", "name", style=lambda row: "bold red")
-    show_table([{"name": "Loamlet"}], [column])
-    assert capsys.readouterr().out == "name\nLoamlet\n"
+def test_a_remark_stands_below_its_row(capsys: Capture) -> None:
+    show_table([{"name": "a", "below": "first"}, {"name": "b"}], [Column("name", "name")])
+    assert capsys.readouterr().out == "name\na\n  first\nb\n"
+
+
+@pytest.mark.parametrize(
+    ("terminal", "variables", "shown"),
+    [
+        (False, {}, "name\nLoamlet\n"),
+        (True, {"TERM": "xterm"}, "\x1b[1mname\x1b[0m\n\x1b[1;31mLoamlet\x1b[0m\n"),
+        (True, {"TERM": "dumb"}, "name\nLoamlet\n"),
+        (True, {"TERM": "xterm", "NO_COLOR": "1"}, "name\nLoamlet\n"),
+    ],
+)
+def test_a_row_is_coloured_only_on_a_terminal(
+    capsys: Capture, monkeypatch: pytest.MonkeyPatch, terminal: bool, variables: dict[str, str], shown: str
+) -> None:
+    monkeypatch.delenv("NO_COLOR", raising=False)
+    for name, value in variables.items():
+        monkeypatch.setenv(name, value)
+    monkeypatch.setattr(sys.stdout, "isatty", lambda: terminal)
+    show_table([{"name": "Loamlet"}], [Column("name", "name", style=lambda row: "bold red")])
+    assert capsys.readouterr().out == shown
 
 
 @pytest.mark.parametrize(
