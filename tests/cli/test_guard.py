@@ -107,7 +107,7 @@ main()
 """
 
 
-@pytest.mark.parametrize("module", ["typer", "namescreen.cli.guard", "namescreen.cli.compare", "rich.console"])
+@pytest.mark.parametrize("module", ["typer", "namescreen.cli.guard", "namescreen.cli.compare", "namescreen.closeness"])
 def test_ctrl_c_while_the_program_is_loaded_gives_no_traceback(tmp_path: Path, module: str) -> None:
     script = INTERRUPTED.format(module=module)
     done = subprocess.run(
