@@ -8,6 +8,8 @@ number, plus one where it is not an instance of it: so narrower senses sort as t
 from __future__ import annotations
 
 from bisect import bisect_right
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,7 +17,12 @@ from numpy.typing import NDArray
 from ..errors import DataError
 from ..tables import REMEDY, Table, wordlists_folder
 
-__all__ = ["Hierarchy"]
+if TYPE_CHECKING:
+    from ctypes import CDLL
+
+    from ..native.senses import RelatedWords
+
+__all__ = ["Hierarchy", "related_words"]
 
 Facts = NDArray[np.uint32]
 
@@ -68,6 +75,16 @@ class Hierarchy:
             for one in layer:
                 found.setdefault(one, step)
         return found
+
+
+def related_words(library: CDLL, senses: Table, measures: Mapping[str, float]) -> RelatedWords:
+    """What finds the words related to one in compiled code; raises `DataError` as `Hierarchy` does."""
+    from ..native.senses import RelatedWords
+
+    try:
+        return RelatedWords(library, senses.lines(), _facts(len(senses)), measures)
+    except IndexError:
+        raise _damaged() from None
 
 
 def _order(values: Facts) -> NDArray[np.int64]:

@@ -12,12 +12,17 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from functools import lru_cache
+from collections.abc import Callable, Iterable
+from functools import cached_property, lru_cache, partial
 from typing import TYPE_CHECKING, NamedTuple
 
+from ..native import choose
 from .embedding import thesaurus_cosine
 
 if TYPE_CHECKING:
+    from ctypes import CDLL
+
+    from ..native.senses import RelatedWords
     from .wordnet import Entry, Lexicon
 
 __all__ = ["FLOOR", "SenseSimilarity"]
@@ -43,6 +48,12 @@ MOST_SENSES = 6
 STRONGEST = 9  # the strength of the leading sense of a word
 MOST_EXPANDED = 1 << 13  # words whose neighbours are kept in memory
 MOST_STEPS = 3  # between senses through a common ancestor, fewer than so many of them straight up or down
+MEASURES = {
+    "floor": FLOOR, "hierarchy": HIERARCHY, "one_step": ONE_STEP, "too_wide": TOO_WIDE, "strongest": STRONGEST,
+    "nouns": math.log(SENSE_TOTALS["n"]), "verbs": math.log(SENSE_TOTALS["v"]),
+    **{f"step{power}": STEP**power for power in range(6)},
+}  # fmt: skip
+"""What the compiled code is to reckon with, which has these measures and not their values."""
 
 
 class _Around(NamedTuple):
@@ -75,6 +86,23 @@ def _between(weight: float, strength: int, other: int) -> float:
 def _has_neighbours(weight: float, strength: int) -> bool:
     """Whether some word is a neighbour through a relation of a sense of this strength."""
     return _between(weight, strength, STRONGEST) >= FLOOR
+
+
+def _reached(around: _Around) -> list[tuple[str, float, int]]:
+    """The senses that may bring neighbours, with every weight and strength by which they are reached."""
+    ways = ((sense_id, *way) for sense_id, ways in around.reached.items() for way in ways)
+    return [way for way in ways if _has_neighbours(*way[1:])]
+
+
+def _with_cousins(around: _Around) -> list[tuple[str, int]]:
+    """Its own senses whose cousins may be neighbours, with their strengths."""
+    return [one for one in around.own.items() if _has_neighbours(HIERARCHY, one[1])]
+
+
+def _ask(related: RelatedWords, lemma: str, around: _Around) -> list[tuple[str, float]]:
+    """`SenseSimilarity._words_of` in compiled code."""
+    wanted = (lemma, *around.inflected, *around.opposite)
+    return related.neighbours(_with_cousins(around), _reached(around), wanted)
 
 
 class SenseSimilarity:
@@ -236,9 +264,29 @@ class SenseSimilarity:
         return found
 
     def _lemma_neighbours(self, lemma: str) -> dict[str, float]:
-        words = self._lexicon
         around = self._around(lemma)
-        found: dict[str, float] = defaultdict(float, around.joined)
+        found = dict(around.joined)
+        for word, score in self.related_words(lemma, around):
+            if score > found.get(word, 0.0):
+                found[word] = score
+        found.update(dict.fromkeys(sorted(around.inflected), INFLECTED))
+        found.update(dict.fromkeys(sorted(around.opposite), OPPOSITE))
+        found[lemma] = 1.0
+        return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
+
+    @cached_property
+    def related_words(self) -> Callable[[str, _Around], Iterable[tuple[str, float]]]:
+        """Gives the words of the senses that are reached from a word, and of their cousins, with their closeness: at
+        least those that are close enough, in the order in which they are met."""
+
+        def compiled(library: CDLL) -> Callable[[str, _Around], Iterable[tuple[str, float]]]:
+            return partial(_ask, self._lexicon.related_words(library, MEASURES))
+
+        return choose(compiled, lambda: self._words_of)
+
+    def _words_of(self, _: str, around: _Around) -> Iterable[tuple[str, float]]:
+        words = self._lexicon
+        found: dict[str, float] = defaultdict(float)
 
         def add(entry: Entry, weight: float, strength: int) -> None:
             for other, there in zip(entry.words, entry.strengths, strict=True):
@@ -246,18 +294,12 @@ class SenseSimilarity:
                 if score > found[other.lower()]:
                     found[other.lower()] = score
 
-        for sense_id, ways in around.reached.items():
-            for weight, strength in ways:
-                if _has_neighbours(weight, strength):
-                    add(words.entry(sense_id), weight, strength)
-        for sense_id, strength in around.own.items():
-            if _has_neighbours(HIERARCHY, strength):
-                for number, score in self._cousins(sense_id, strength).items():
-                    add(words.entry_at(number), score, strength)
-        found.update(dict.fromkeys(sorted(around.inflected), INFLECTED))
-        found.update(dict.fromkeys(sorted(around.opposite), OPPOSITE))
-        found[lemma] = 1.0
-        return {word: score for word, score in found.items() if score >= FLOOR or word in around.opposite}
+        for sense_id, weight, strength in _reached(around):
+            add(words.entry(sense_id), weight, strength)
+        for sense_id, strength in _with_cousins(around):
+            for number, score in self._cousins(sense_id, strength).items():
+                add(words.entry_at(number), score, strength)
+        return found.items()
 
     def _cousins(self, sense_id: str, strength: int) -> dict[int, float]:
         """The senses up to three steps away through a common ancestor, no more than two of them straight down, by their

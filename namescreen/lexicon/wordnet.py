@@ -6,7 +6,7 @@ case with spaces, except in `Sense.words`, which keeps capitals (Paris); any cas
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import cache, cached_property, lru_cache
 from itertools import chain
@@ -18,6 +18,9 @@ from .morphology import DETACHED, DETACHMENTS, base_forms, detached
 from .sense_similarity import SenseSimilarity
 
 if TYPE_CHECKING:
+    from ctypes import CDLL
+
+    from ..native.senses import RelatedWords
     from .hierarchy import Hierarchy
 
 __all__ = ["DOMAINS", "RELATION_KINDS", "Lexicon", "Relation", "Sense", "lexicon"]
@@ -42,7 +45,14 @@ RELATION_KINDS = {
 }  # fmt: skip
 """Pointer symbols of wndb(5WN) and what they are called here; read as: the sense has the related one as its
 ..."""
-_POINTER = re.compile(r"(\D+?)([nvar]\d+)(?:\.(\d+)\.(\d+))?\Z")
+
+
+@cache
+def _pointers(symbols: tuple[str, ...]) -> re.Pattern[str]:
+    """What finds the pointers with these symbols, or all, in the relations of a row: most are to narrower senses, and
+    to look at each in Python would cost more than all else."""
+    symbol = "|".join(map(re.escape, symbols)) or r"[^\d ]+?"
+    return re.compile(rf"(?<!\S)({symbol})([nvar]\d+)(?:\.(\d+)\.(\d+))?(?!\S)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,6 +125,12 @@ class Lexicon:
         from .hierarchy import Hierarchy
 
         return Hierarchy(self._senses)
+
+    def related_words(self, library: CDLL, measures: Mapping[str, float]) -> RelatedWords:
+        """What finds the words related to one in compiled code, by the same hierarchy."""
+        from .hierarchy import related_words
+
+        return related_words(library, self._senses, measures)
 
     def known(self, word: str) -> bool:
         """Whether `word`, or a base form of it, stands in the lexicon."""
@@ -248,15 +264,8 @@ class Lexicon:
         return Entry(int(domain), int(below), tuple([word[:-1] for word in shown]), strengths, relations)
 
     def _read_pointers(self, sense_id: str, *symbols: str) -> tuple[tuple[str, str, int, int], ...]:
-        parsed = []
-        for pointer in self.entry(sense_id).relations.split():
-            if symbols and not pointer.startswith(symbols):
-                continue  # most are to narrower senses: to read them would cost more than all else
-            match = _POINTER.match(pointer)
-            assert match is not None, pointer
-            if not symbols or match[1] in symbols:
-                parsed.append((match[1], match[2], int(match[3] or 0), int(match[4] or 0)))
-        return tuple(parsed)
+        found = _pointers(symbols).findall(self.entry(sense_id).relations)
+        return tuple([(symbol, other, int(here or 0), int(there or 0)) for symbol, other, here, there in found])
 
     def _read_senses(self, lemma: str) -> tuple[Sense, ...]:
         plain = []

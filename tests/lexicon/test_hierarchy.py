@@ -9,6 +9,8 @@ import pytest
 
 from namescreen.errors import DataError
 from namescreen.lexicon import hierarchy, lexicon
+from namescreen.lexicon.sense_similarity import FLOOR, MEASURES, SenseSimilarity
+from namescreen.native import choose
 from namescreen.tables import open_table
 
 
@@ -39,5 +41,32 @@ def test_a_file_of_other_senses_is_an_error(
     if facts is not None:
         np.save(tmp_path / "wordnet-hierarchy.npy", facts)
     monkeypatch.setattr(hierarchy, "wordlists_folder", lambda: tmp_path)
+    senses = open_table("wordnet-senses.tsv")
     with pytest.raises(DataError):
-        hierarchy.Hierarchy(open_table("wordnet-senses.tsv"))
+        hierarchy.Hierarchy(senses)
+    with pytest.raises(DataError):
+        choose(lambda library: hierarchy.related_words(library, senses, MEASURES), lambda: hierarchy.Hierarchy(senses))
+
+
+def test_compiled_code_finds_the_same_words_in_the_same_order() -> None:
+    lemmas = [key for key, _ in open_table("wordnet-words.tsv").items()]
+    compared = SenseSimilarity(lexicon())
+    chosen, in_python = compared.related_words, compared._words_of
+    for lemma in [*lemmas[::300], "dog", "set", "plant", "glasses", "hot", "Paris"]:
+        around = compared._around(lemma)
+        kept = {word for word, score in chosen(lemma, around) if score >= FLOOR}
+        found = [one for one in in_python(lemma, around) if one[0] in kept or one[1] >= FLOOR]
+        assert [one for one in chosen(lemma, around) if one[1] >= FLOOR] == found
+
+
+def test_senses_that_are_not_there_are_an_error_and_harm_nothing() -> None:
+    related = choose(lambda library: lexicon().related_words(library, MEASURES), lambda: None)
+    if related is None:
+        pytest.skip("installed without a C compiler")
+    asked = [("n2084071", 9)], [("n2084071", 0.9, 9)], ("dog",)  # dog, domestic dog
+    before = related.neighbours(*asked)
+    assert before
+    for own, reached in (([("n1", 9)], []), ([], [("", 0.9, 9)]), ([("n2084071", 9)], [("n1", 0.9, 9)])):
+        with pytest.raises(IndexError):
+            related.neighbours(own, reached, ())
+    assert related.neighbours(*asked) == before
