@@ -15,6 +15,7 @@ from namescreen.text import parse
 
 from .mark_rows import below, mark_row, of_the_whole
 from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show
+from .talk import at_once
 
 if TYPE_CHECKING:
     from namescreen.brief import Brief
@@ -124,16 +125,18 @@ def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> l
         done: list[Screening] = []
         said: set[str] = set()
         for one in found:
-            _show_one(one, brief.goods, form, said)
+            with at_once():
+                _show_one(one, brief.goods, form, said)
             done.append(one)
         outcomes = list(map(Outcome.found, done))
-        if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
-            _head("How to read the marks", form)
-            for line in LEGEND:
-                say_point(line, form)
-        _show_not_checked(done, form)
-        if len(done) > 1:
-            show_ranking(done, form, brief)
+        with at_once():
+            if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
+                _head("How to read the marks", form)
+                for line in LEGEND:
+                    say_point(line, form)
+            _show_not_checked(done, form)
+            if len(done) > 1:
+                show_ranking(done, form, brief)
     print_disclaimer(form)
     return outcomes
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import os
 import shutil
 import signal
@@ -9,14 +10,14 @@ import sys
 import threading
 import time
 from collections.abc import Callable, Iterable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, redirect_stdout
 from types import FrameType
-from typing import TypeVar
+from typing import TextIO, TypeVar
 
 from namescreen.errors import Interrupted
 from namescreen.plain_text import bounded, visible, wrapped
 
-__all__ = ["Progress", "counted", "kept", "on_terminal", "progress", "say"]
+__all__ = ["Progress", "at_once", "counted", "kept", "on_terminal", "progress", "say"]
 
 Item = TypeVar("Item")
 
@@ -87,6 +88,34 @@ def progress(label: str) -> Iterator[Progress]:
         waiting.join()
         if bar.live.is_started:  # else it would leave an empty line where no bar can move (TERM=dumb)
             bar.stop()
+
+
+class _Held(io.StringIO):
+    """What is written while it is held back; it says of itself what the real output does."""
+
+    def __init__(self, real: TextIO) -> None:
+        super().__init__()
+        self._real = real
+
+    def isatty(self) -> bool:
+        return self._real.isatty()
+
+
+@contextmanager
+def at_once() -> Iterator[None]:
+    """What is written to stdout inside goes out in one piece at the end, also where that is an error: a bar that stands
+    below it is drawn again for each piece."""
+    real = sys.stdout
+    if not real.isatty():
+        yield
+        return
+    held = _Held(real)
+    try:
+        with redirect_stdout(held):
+            yield
+    finally:
+        real.write(held.getvalue())
+        real.flush()
 
 
 def counted(items: Iterable[Item], total: int | None, label: str) -> Iterator[Item]:

@@ -10,6 +10,7 @@ from .nice import CLASSES, EXPLAINED, list_of_classes
 from .weakness import weakness
 
 if TYPE_CHECKING:
+    from .by_item import distinctiveness_by_item as distinctiveness_by_item
     from .classification import ClassGuess as ClassGuess
     from .classification import classes as classes
     from .classification import likely_classes as likely_classes
@@ -48,6 +49,7 @@ __all__ = [
     "Relatedness",
     "classes",
     "distinctiveness",
+    "distinctiveness_by_item",
     "goods_words",
     "in_english",
     "items",
@@ -61,6 +63,7 @@ __all__ = [
 ]
 
 _HOMES = {
+    "by_item": ("distinctiveness_by_item",),
     "classification": ("ClassGuess", "classes", "likely_classes"),
     "continuum": ("CATEGORIES",),
     "distinctiveness": (

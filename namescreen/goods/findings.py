@@ -54,6 +54,14 @@ class MarketFinding:
 
 
 @dataclass(frozen=True, slots=True)
+class ItemFinding:
+    """What a name is `called` (see `Distinctiveness.called`) for one item of the goods, as it is worded in English."""
+
+    goods: str
+    called: str
+
+
+@dataclass(frozen=True, slots=True)
 class Distinctiveness:
     """A place on the continuum. `score` in [0, 1] is the place to be expected: 0 generic, 0.1 descriptive, 0.7
     suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
@@ -62,7 +70,8 @@ class Distinctiveness:
     where that is the bar, which the law treats apart from description. `kinds` are kinds that the law treats apart
     (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
     `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
-    by law; `protected` signs that may not be registered, or would mislead."""
+    by law; `protected` signs that may not be registered, or would mislead; `by_item` what a
+    barred name is for each item of the goods, where that is not the same for all."""
 
     category: str
     score: float
@@ -75,6 +84,7 @@ class Distinctiveness:
     not_assessed: tuple[NotChecked, ...] = ()
     markets: tuple[MarketFinding, ...] = ()
     protected: tuple[ProtectedSign, ...] = ()
+    by_item: tuple[ItemFinding, ...] = ()
 
     @property
     def called(self) -> str:
@@ -106,7 +116,7 @@ class Distinctiveness:
 
     def _language_of(self, market: MarketFinding) -> str:
         """In which language a foreign word is so taken there."""
-        if market.ground != "foreign word":
+        if market.ground not in ("foreign word", "foreign name"):
             return ""
         barred = (one for one in self.languages if one.meaning and one.category == market.category)
         found = next(barred, None) if market.category in CATEGORIES[:2] else None
@@ -126,4 +136,5 @@ class Distinctiveness:
             "not_assessed": [{"check": one.check, "because": one.because} for one in self.not_assessed],
             "markets": [one.to_json() for one in self.markets],
             "protected": [one.to_json() for one in self.protected],
+            "by_item": [{"goods": one.goods, "called": one.called} for one in self.by_item],
         }

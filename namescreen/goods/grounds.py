@@ -37,6 +37,7 @@ _LAWS = {
         "descriptive": "Lanham Act s. 2(e)(1); TMEP 1209.01(b)",
         "laudatory": "Lanham Act s. 2(e)(1); TMEP 1209.03(k)",
         "foreign word": "Lanham Act s. 2(e)(1); TMEP 1209.03(g)",
+        "foreign name": "Lanham Act s. 1, 2, 45 and 2(e)(1); TMEP 1209.01(c), 1209.03(g)",
         "misspelling": "Lanham Act s. 2(e)(1); TMEP 1209.03(j)",
         "acronym": "Lanham Act s. 2(e)(1); TMEP 1209.03(h)",
         "surname": "Lanham Act s. 2(e)(4): primarily merely a surname; TMEP 1211",
@@ -62,6 +63,7 @@ _LAWS = {
         "descriptive": "EUTMR Article 7(1)(c) and (b)",
         "laudatory": "EUTMR Article 7(1)(b)",
         "foreign word": "EUTMR Article 7(1)(c) with 7(2): in any language of the Union",
+        "foreign name": "EUTMR Article 7(1)(b), (c) and (d) with 7(2): in any language of the Union",
         "misspelling": "EUTMR Article 7(1)(c); Postkantoor, C-363/99",
         "acronym": "EUTMR Article 7(1)(c)",
         "surname": "usually registrable: Nichols, C-404/02",
@@ -191,7 +193,8 @@ _ENGLISH_TOO = frozenset(("US", "EU", "CA", "IE", "MT", "IN", "SG", "ZA", "HK", 
 SURNAME_BARS = frozenset(("US", "CA"))
 """Where a name that is primarily merely a surname is refused."""
 _POINTS = {
-    "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "misspelling": "c", "acronym": "c",
+    "generic": "bcd", "descriptive": "cb", "laudatory": "b", "foreign word": "c", "foreign name": "bcd",
+    "misspelling": "c", "acronym": "c",
     "place": "c", "vulgar": "f", "sign": "b", "material": "g",
 }  # fmt: skip
 """The points of Article 4(1) of Directive (EU) 2015/2436 on which a name is refused; those that weigh most first."""
@@ -209,11 +212,12 @@ _STATES = {
 _DIRECTIVE = "its law after Directive (EU) 2015/2436, Article 4(1)"
 _CASES = {
     "foreign word": ", where its buyers understand it: Matratzen Concord, C-421/04",
+    "foreign name": ", where its buyers understand it: Matratzen Concord, C-421/04",
     "misspelling": "; Postkantoor, C-363/99",
     "place": "; Windsurfing Chiemsee, C-108/97",
 }
 _ALIKE = {"illness": "cure", "therapy": "cure", "cure and illness": "cure", "health": "cure", "misleading": "material"}
-_OTHERWISE = {"evocation": "origin"}
+_OTHERWISE = {"evocation": "origin", "foreign name": "foreign word"}
 """The kind whose ground is told where a law has none of its own here."""
 
 

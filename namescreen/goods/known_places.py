@@ -3,7 +3,8 @@ what a place is merely known for. Written from memory and incomplete (wordlists/
 
 from __future__ import annotations
 
-from functools import lru_cache
+from collections import defaultdict
+from functools import cache, lru_cache
 
 from ..records import dataclass
 from ..tables import open_table
@@ -16,6 +17,8 @@ __all__ = ["LONGEST_PLACE", "KnownPlace", "comes_from", "known_places"]
 
 LONGEST_PLACE = 4
 KNOWN = "known"
+STEM = 6
+"""Letters by which a place is seen in the name of origin: Kulmbach in Kulmbacher, Norman in Normandie."""
 OF_THE_LAND = frozenset((29, 30, 31, 32, 33))
 """The Nice classes of food and drink. That small places are expected to bring forth no more is ours, after practice."""
 _TABLE = "protected_signs.tsv"
@@ -42,8 +45,37 @@ def known_places(words: str, goods: str) -> tuple[KnownPlace, ...]:
     for entry in dict.fromkeys(entry for key in keys for entry in (table.get(key) or "").split()):
         territory, known_for, names, kind = str(table.get(f"*{entry.rstrip('!')}")).split("|")
         if not covered_names(goods).isdisjoint(known_for.split(",")):
-            found.append(KnownPlace(kind, territory, names, entry.endswith("!")))
+            own = _of_the_place(names, tuple(key[1:] for key in keys if key != "~"), entry.rstrip("!"))
+            found.append(KnownPlace(kind, territory, own, entry.endswith("!")))
     return tuple(found)
+
+
+def _of_the_place(names: str, place: tuple[str, ...], number: str) -> str:
+    """Of the names of origin of an entry those that a place brings to mind: without such as hold another place of the
+    entry and not this one. Where names are joined by "and", all of them."""
+    each = names.split(", ")
+    if len(each) < 2 or any(" and " in one for one in each):
+        return names
+    others = tuple(one for one in _places_of_entries()[number] if one not in place)
+    kept = [one for one in each if _holds(one, place) or not _holds(one, others)]
+    return ", ".join(kept) or names
+
+
+def _holds(name: str, places: tuple[str, ...]) -> bool:
+    """Whether a word of a name of origin begins as one of some places, or adjectives of them, does."""
+    words = fold(name).replace("-", " ").split()
+    return any(word.startswith(one[:STEM]) for word in words for one in places)
+
+
+@cache
+def _places_of_entries() -> dict[str, list[str]]:
+    """The places, and words that bring them to mind, of each entry."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for key, numbers in open_table(_TABLE).items():
+        if key.startswith("~"):
+            for number in str(numbers).split():
+                found[number.rstrip("!")].append(key[1:])
+    return found
 
 
 def comes_from(word: str, goods: str) -> bool:

@@ -25,7 +25,7 @@ from .grounds import (
     views_of,
 )
 from .judged import Judged, Meaning
-from .name_kinds import kinds_of_name
+from .name_kinds import is_praise, kinds_of_name
 from .phrases import base_form, plain_words
 from .placement import BARRED_SCORE, bounded, category_of, chances_of, is_geographic
 from .proper_names import is_surname, listed_surname
@@ -42,6 +42,8 @@ common practice, no source."""
 FOREIGN_SCORE = 0.65
 """The most that a word scores that bars a name in a language which few buyers of the market read: some may, and it can
 be used by all others of the trade who do. Ours; common practice, no source."""
+PLAIN = 0.5
+"""How plainly a word describes the goods from which a name of praise is told to describe them too. Ours."""
 RARE_SURNAME_SCORE = 0.4
 """The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 
@@ -76,6 +78,8 @@ def by_each_law(
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
         told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
+        if first.reason != SLOGAN and any(one.evidence.weight >= PLAIN and not is_praise(one) for one in read_so):
+            told = tuple(kind for kind in told if kind != "laudatory")  # it describes besides: the wider ground is told
         geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
         found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
@@ -155,6 +159,8 @@ def _by_law(
         ground = "foreign word"
     if "coarse" in found and not ground:
         ground = "vulgar"
+    if ground == "foreign word" and category == "generic":
+        ground = "foreign name"
     if unheard and ground == "foreign word":
         points = min(points, FOREIGN_SCORE)
     return MarketFinding(law, category, min(points, worst.score), ground, law_on(ground, law) if ground else "")

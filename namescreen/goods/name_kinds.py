@@ -9,7 +9,7 @@ from .description import EvidenceKind
 from .judged import Judged, is_acronym
 from .places import place_of
 
-__all__ = ["kinds_of_name"]
+__all__ = ["is_praise", "kinds_of_name"]
 
 COARSE = frozenset(("obscenity", "vulgarism", "ethnic slur", "disparagement", "dirty word", "profanity"))
 """WordNet's labels of usage that make a word coarse."""
@@ -25,11 +25,16 @@ def kinds_of_name(
         "place": any(place is not None for place in map(place_of, words)),
         "acronym": any(map(is_acronym, words)),
         "laudatory": slogan
-        or any("laudatory" in kinds(one.meaning.english if one.meaning else one.word) for one in judged),
+        or any(map(is_praise, judged)),
         "misspelling": any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
         "coarse": any(map(_is_coarse, words)),
     }
     return tuple(kind for kind, is_so in asked.items() if is_so)
+
+
+def is_praise(one: Judged) -> bool:
+    """Whether a word is praise, in English or by what it means."""
+    return "laudatory" in kinds(one.meaning.english if one.meaning else one.word)
 
 
 def _is_coarse(word: str) -> bool:

@@ -26,6 +26,7 @@ from .model import (
     Elsewhere,
     Goods,
     InMarket,
+    ItemView,
     ListSearched,
     MarketView,
     NameEntry,
@@ -206,7 +207,7 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
     markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)
     return Distinctiveness(
         found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places,
-        found.laws_unknown_in,
+        found.laws_unknown_in, tuple(ItemView(one.goods, one.called) for one in found.by_item),
     )
 
 

@@ -11,6 +11,7 @@ from .findings import finding_of, mark_level, matters, worst_words
 from .mark_tables import briefly, by_market, mark_cells, told_in_short
 from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
+from .own_questions import by_item
 from .questions import cited, questions
 from .register_facts import LACKS
 
@@ -48,7 +49,7 @@ def _of_its_own(entry: NameEntry) -> Iterable[str]:
     laws = [f"{one.market}: {one.law}" for one in part.markets if one.law and one.called not in FREE]
     if part.shown == KEPT or not laws:
         laws = [*part.laws]
-    why = clauses("; ".join(part.reasons[:3]), 260)
+    why = clauses("; ".join(part.reasons[:3]), 260) + (f"; by goods: {by_item(part)}" if part.by_item else "")
     yield cell(f"{found.words}: {why}. From memory: {clauses('; '.join(laws), 420) or 'no law is known here'}")
 
 

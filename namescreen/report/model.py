@@ -25,6 +25,7 @@ __all__ = [
     "Elsewhere",
     "Goods",
     "InMarket",
+    "ItemView",
     "ListSearched",
     "MarketView",
     "NameEntry",
@@ -146,12 +147,21 @@ class MarketView:
 
 
 @dataclass(frozen=True, slots=True)
+class ItemView:
+    """What a name is `called` for one item of the goods."""
+
+    goods: str
+    called: str
+
+
+@dataclass(frozen=True, slots=True)
 class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
     one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
-    memory, `markets` how the name stands in each, `places` its words that say where goods come from, and `unknown_in`
-    the markets whose law on a sign in it is not known here."""
+    memory, `markets` how the name stands in each, `places` its words that say where goods come from, `unknown_in`
+    the markets whose law on a sign in it is not known here, and `by_item` what it is for each item of the goods, where
+    that differs."""
 
     category: str
     score: float
@@ -163,6 +173,7 @@ class Distinctiveness:
     markets: tuple[MarketView, ...] = ()
     places: tuple[str, ...] = ()
     unknown_in: tuple[str, ...] = ()
+    by_item: tuple[ItemView, ...] = ()
 
     @property
     def differs(self) -> bool:

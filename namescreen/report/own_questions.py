@@ -8,7 +8,7 @@ from ..plain_text import clauses, in_one_sentence, shorten, some
 from .model import Distinctiveness, NameEntry
 from .own_findings import NEAR_DESCRIPTIVE, for_the_union_alone, unread
 
-__all__ = ["on_distinctiveness"]
+__all__ = ["by_item", "on_distinctiveness"]
 
 
 def on_distinctiveness(entry: NameEntry) -> list[str]:
@@ -29,10 +29,14 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         if not first.serious:  # the law is part of the question
             told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
         return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
+    goods = _barred_goods(found) or goods
     reasons = in_one_sentence(found.reasons)
     because = f" ({clauses(reasons, 160)})" if reasons else ""
     if found.category == "generic":
-        return [f"{name} reads as the name of the goods themselves{because}: could any form of it be protected at all?"]
+        what = f"the name of {goods}" if found.by_item else "the name of the goods themselves"
+        return [
+            f"{name} reads as {what}{because}: could any form of it be protected at all?{_rest_of_the_goods(found)}"
+        ]
     if found.called == "surname":
         where = some(one.market for one in found.markets if one.called == "surname") or "a market of ours"
         return [
@@ -52,7 +56,7 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         disclaimer = ", or in US with a disclaimer of the words" if american else ""
         return [
             f"{name} reads as describing {goods}{because}: would it be refused{where} until buyers know it as a mark, "
-            f"or taken in another form{disclaimer}?"
+            f"or taken in another form{disclaimer}?{_rest_of_the_goods(found)}"
         ]
     if told := unread(found):
         return [_on_what_was_not_judged(name, goods, told)]
@@ -66,6 +70,26 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
     return []
 
 
+def _rest_of_the_goods(found: Distinctiveness) -> str:
+    barred = all(one.called in BARRING for one in found.by_item)
+    return "" if barred else " A refusal covers these goods alone: can it be filed for the rest?"
+
+
+def _barred_goods(found: Distinctiveness) -> str:
+    """The goods for which a name is as barred as it is at worst, where it is not so for all; "" else."""
+    return some(f'"{shorten(one.goods, 50)}"' for one in found.by_item if one.called == found.shown)
+
+
+def by_item(found: Distinctiveness) -> str:
+    """What a name is for which of the goods, as a clause; "" where it is the same for all."""
+    called: dict[str, list[str]] = {}
+    for one in found.by_item:
+        called.setdefault(one.called, []).append(f'"{shorten(one.goods, 50)}"')
+    return "; ".join(f"{what} for {some(goods)}" for what, goods in called.items())
+
+
+BARRING = ("generic", "descriptive")
+"""What a name is called that an office refuses for goods."""
 _PLACES = {
     "US": "US: disclaimed if it describes, refused if buyers choose the goods for a place that they do not come from: "
     "15 USC 1052(e)(2), (3), 1056",

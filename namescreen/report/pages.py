@@ -12,10 +12,11 @@ from ..territories import UNIONS
 from .coverage import never_checked, not_checked_words
 from .fallen import fallen
 from .findings import words_read, worst_words
-from .layout import Part, Table
+from .layout import Either, Part, Table
 from .mark_tables import by_market, close_marks
 from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .own_findings import as_told, for_the_union_alone
+from .own_questions import by_item
 from .owners import crowds
 from .questions import asked_about, questions
 from .register_facts import never_stated
@@ -114,13 +115,13 @@ def _distinctiveness(entry: NameEntry) -> Iterable[Part]:
             called.setdefault(as_told(one.called, entry), []).append(_office(one.market))
         yield f"By market: {some(f'{what} in {some(where)}' for what, where in called.items())}; no bar found in any."
         return
-    yield Table(
-        ("Under the law of", "The name is", "Score", "What the office may object to, from memory; it decides"),
-        tuple(
-            (_office(one.market), as_told(one.called, entry), number(one.score), one.law or "no bar found")
-            for one in found.markets
-        ),
+    rows = tuple(
+        (_office(one.market), as_told(one.called, entry), number(one.score), one.law or "no bar found")
+        for one in found.markets
     )
+    told = "\n".join(f"- {cell(f'{where}: {what} ({score}); {law}')}" for where, what, score, law in rows)
+    heads = ("Under the law of", "The name is", "Score", f"{_MAY_OBJECT}; it decides")
+    yield Either(Table(heads, rows), (f"By law, and {_MAY_OBJECT[0].lower()}{_MAY_OBJECT[1:]}; each decides:", told))
 
 
 def _office(market: str) -> str:
@@ -130,6 +131,8 @@ def _office(market: str) -> str:
 
 def _sentences(found: Distinctiveness) -> str:
     told = [*found.reasons[:5]]
+    if found.by_item:
+        told.append(f"By goods: {by_item(found)}")
     if found.laws and (found.shown == KEPT or not found.differs):
         told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
     return " ".join(_sentence(text) for text in told)

@@ -248,9 +248,9 @@ class Checks:
     def _distinctiveness(self, name: str) -> Distinctiveness | NotChecked:
         if not self.goods:
             return NotChecked("distinctiveness", "the goods of the product are not stated in words")
-        from ..goods import distinctiveness
+        from ..goods import distinctiveness_by_item
 
-        return distinctiveness(
+        return distinctiveness_by_item(
             name,
             self.goods,
             languages=self.languages,

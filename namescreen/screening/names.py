@@ -85,6 +85,8 @@ def screen(
     wanted = list(names)
     addressed = tuple(endings), tuple(handle_lengths)
     checks = Checks(goods, tuple(classes), languages, tuple(markets), *addressed, product, today)
+    if progress:
+        progress(0, len(wanted))
     for done, found in enumerate(_screened(wanted, _Screener(register, checks, top, with_reasons)), 1):
         yield found
         if progress:

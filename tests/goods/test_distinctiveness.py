@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namescreen.goods import CATEGORIES, Distinctiveness, distinctiveness, weakness
+from namescreen.goods import CATEGORIES, Distinctiveness, distinctiveness, distinctiveness_by_item, weakness
 from namescreen.goods.coinage import divided, is_coined
 from namescreen.outcome import NotChecked
 
@@ -338,3 +338,12 @@ def test_one_market_alone_is_told_as_beside_others() -> None:
         assert isinstance(found, Distinctiveness)
         told.append(next((one.category, one.ground) for one in found.markets if one.market == "GB"))
     assert told[0] == told[1] == ("arbitrary", "foreign word")
+
+
+def test_a_barred_name_is_judged_for_each_of_the_goods() -> None:
+    found = distinctiveness_by_item("Lantern", "lanterns, beard oil", markets=["GB"])
+    assert not isinstance(found, NotChecked)
+    assert [one.called for one in found.by_item] == ["generic", "arbitrary"]
+    alone = distinctiveness_by_item("Lantern", "lanterns", markets=["GB"])
+    assert not isinstance(alone, NotChecked)
+    assert alone.by_item == ()

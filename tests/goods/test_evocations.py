@@ -3,6 +3,7 @@
 import pytest
 
 from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
+from namescreen.goods.known_places import known_places
 
 
 @pytest.mark.parametrize(
@@ -181,3 +182,12 @@ def test_a_name_that_few_know_says_nothing_of_goods_of_another_sort(name: str, g
     """Its fame cannot be taken advantage of; ours, after Article 26(1)(a) of the Regulation."""
     told = {one.kind for one in protected_signs(name, goods, markets=("EU",))}
     assert told.isdisjoint(("origin", "craft", "evocation"))
+
+
+def test_of_places_told_together_each_brings_its_own_names_to_mind() -> None:
+    """Marseille is known for its soap, and Grasse for what perfumes are made of (from memory)."""
+    (marseille, *_) = known_places("marseille", "soap")
+    assert "Savon de Marseille" in marseille.names
+    assert "Grasse" not in marseille.names
+    (norman, *_) = known_places("normand", "cider")
+    assert {"Calvados", "Cidre de Normandie"} <= set(norman.names.split(", "))  # Calvados is no other place here

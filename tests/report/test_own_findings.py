@@ -11,7 +11,7 @@ from namescreen.policy import EVERYWHERE, Level
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import finding_of, findings
 from namescreen.report.first_page import open_markets
-from namescreen.report.model import Addresses, Distinctiveness, MarketView, NameEntry
+from namescreen.report.model import Addresses, Distinctiveness, ItemView, MarketView, NameEntry
 from namescreen.report.questions import questions
 from namescreen.report.sensitivity import standings, weighed
 from tests.report.test_worksheets import close, entry
@@ -148,3 +148,16 @@ def test_a_name_that_falls_asks_about_every_grave_mark(report: Report) -> None:
     assert "DUSKFALL" in asked
     assert "And the same of DUSKFELL" in asked
     assert "DUSKER" not in asked
+
+
+def test_what_a_name_is_for_each_of_the_goods_is_told_where_it_differs(report: Report) -> None:
+    each = (ItemView("shaving brushes", "generic"), ItemView("beard oil", "arbitrary"))
+    one = entry(name="Bristler", distinctiveness=Distinctiveness("generic", 0.1, by_item=each))
+    (question, *_) = questions(one, report)
+    assert 'Bristler reads as the name of "shaving brushes"' in question
+    assert "A refusal covers these goods alone: can it be filed for the rest?" in question
+    text = to_markdown(replace(report, names=(one,)))
+    assert 'By goods: generic for "shaving brushes"; arbitrary for "beard oil".' in text
+    barred = replace(each[1], called="descriptive")
+    both = replace(one, distinctiveness=Distinctiveness("generic", 0.1, by_item=(each[0], barred)))
+    assert "covers these goods alone" not in questions(both, report)[0]
