@@ -13,7 +13,7 @@ from ..text import best_split
 from .context import context
 from .description import KEPT_AWAY, NOTHING, Evidence, EvidenceKind, in_context
 from .kept_off import GUARDS, keep_off
-from .phrases import base_form, plain_words
+from .phrases import base_form
 from .places import place_of
 from .proper_names import is_trade_name
 from .respelt import compounds, respellings
@@ -27,7 +27,6 @@ __all__ = [
     "divided",
     "heard_as",
     "heard_word",
-    "initials_of",
     "is_coined",
     "sounds_alike",
     "understood",
@@ -42,8 +41,6 @@ KNOWN_TO_READERS = 3.0
 """Zipf value from which readers know a quality, and may hear it in a misspelling; as in `closeness.respelling`."""
 LEAST_DESCRIBING = 0.4
 """Weight in the context of the goods from which a word describes them, so that an unknown word may be a variant."""
-INITIALS = 0.7
-"""How plainly the initials of the goods' own words describe them; ours, as the weights in `description`."""
 SOUNDS_LIKE = 0.88
 LONG, LONG_SOUNDS_LIKE = 6, 0.84
 """Similarity in sound from which one word is heard as the other: eggstra and extra have 0.90, lite and lit 0.85; of
@@ -340,18 +337,6 @@ def _says_something(pair: tuple[str, str], goods: str) -> bool:
 def _everyday_homophone(word: str) -> str:
     known = [one for one in _homophones(word) if lexicon().known(one) and zipf(one) >= EVERYDAY]
     return max(known, key=zipf, default="")
-
-
-def initials_of(word: str, goods: str) -> Evidence:
-    """Whether `word` is the initials of words that stand together in the goods (TMEP 1209.03(h))."""
-    if 3 <= len(word) <= 6:
-        spoken = plain_words(goods)
-        for words in (spoken, tuple(one for one in spoken if "function word" not in kinds(one))):
-            at = "".join(one[0] for one in words).find(word)
-            if at >= 0:
-                run = " ".join(words[at : at + len(word)])
-                return Evidence(INITIALS, f'the initials of "{run}"', section="1209.03(h)")
-    return NOTHING
 
 
 def _blended(word: str, goods: str) -> Evidence:

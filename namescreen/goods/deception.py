@@ -4,6 +4,7 @@ of making (TMEP 1203.02; EUTMR Article 7(1)(g); TMA 1994 s. 3(3)(b))."""
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from functools import cache, lru_cache
 from itertools import pairwise
 
@@ -20,6 +21,7 @@ from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
 from .qualities import is_quality
 from .signs import ProtectedSign, with_law
+from .wording import in_english
 from .words import runs
 
 __all__ = ["misleading"]
@@ -59,8 +61,14 @@ WITHOUT = frozenset(
     "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
 )
 """How a name says in languages of Europe that goods lack something; from memory."""
-LONGEST_CLAIM, LONGEST_NAME = 3, 3
-"""The most words of a promise, and of the name of a place, that are looked for."""
+LONGEST_CLAIM, LONGEST_NAME, LEAST_AFTER = 3, 3, 3
+"""The most words of a promise, and of the name of a place, that are looked for; and the fewest letters after a promise
+with which a word begins."""
+_MADE_INSTEAD = frozenset(
+    "synthetic nylon plastic polyester acrylic polyamide viscose microfibre polypropylene rayon resin imitation faux "
+    "artificial vinyl polyurethane pvc foam hollowfibre melamine paraffin celluloid zirconia".split()
+)
+"""Stuffs that are made in the place of others."""
 OF_ONE_SORT = 120
 """The most senses below one that foods of one sort have in common: berries, not foods."""
 _ASK = {
@@ -73,7 +81,8 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     """What a name says that the goods contradict: serious if the name says nothing else of its own, so that buyers take
     it at its word, or says another country than they come from; else worth a question. What it only says and they do
     not state is asked about: goods as stated are no full recipe."""
-    found = {one: ("misleading", what) for one, what in _opposed(words, goods)}
+    opposed = _opposed(words, goods)
+    found = {one: ("misleading", what) for one, what, _ in opposed}
     abroad = _elsewhere(words, goods)
     found |= {one: ("misleading", what) for one, what, _ in abroad}
     for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
@@ -82,7 +91,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     own = {*words} if "and" in words else _in_known_phrases(words)  # silk and tide are a pair, not what is of silk
     plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, own) for word in words)
     lifeless = all(word in taken or _is_lifeless(word, own) for word in words)  # a cashmere cloud is soft as cashmere
-    firm = {one for one, _, of_country in abroad if of_country}
+    firm = {one for one, _, surely in (*abroad, *opposed) if surely}
     told = []
     for sign, (kind, what) in found.items():
         serious = plainly or sign in firm or (lifeless and is_material(base_form(sign)))
@@ -209,31 +218,59 @@ def _sorts(word: str) -> frozenset[str]:
 
 
 @cache
-def _claims() -> tuple[tuple[bool, frozenset[str], tuple[str, ...]], ...]:
-    """The promises: whether of food alone, the words of a name, the words of goods that rule them out."""
+def _claims() -> tuple[tuple[str, frozenset[str], tuple[str, ...]], ...]:
+    """The promises: of which goods (food, any, or their word), the words of a name, the words of goods that rule them
+    out."""
     rows = (row.split("|") for key, row in open_table("protected_signs.tsv").items() if key.startswith("?"))
-    return tuple((of == "food", frozenset(said.split(",")), tuple(ruled.split(","))) for of, said, ruled in rows)
+    return tuple((of, frozenset(said.split(",")), tuple(ruled.split(","))) for of, said, ruled in rows)
 
 
-def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str]]:
-    """The promises of a name that the goods rule out in so many words."""
-    stated = plain_words(goods)
-    text = f" {' '.join(stated)} "
+def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
+    """The promises of a name that the goods rule out in so many words, and whether it misleads whatever else the name
+    says: the law keeps the promise, or it is a stuff beside one made in its place, said of no being."""
+    stated = " | ".join(" ".join(plain_words(one)) for one in dict.fromkeys((goods, in_english(goods).english)))
+    text = f" {stated} "
     food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
-    found: dict[str, str] = {}
-    for run in (" ".join(each) for _, each in runs(words, LONGEST_CLAIM)):
-        for of_food, said, ruled in _claims():
-            if run in said and (food or not of_food) and f" {run} " not in text:
+    found: dict[str, tuple[str, bool]] = {}
+    for run, written in _promises(words):
+        for of, said, ruled in _claims():
+            about = of.rstrip("!")
+            asked = about == "any" or (food if about == "food" else about in text)
+            if run in said and asked and f" {run} " not in text:
                 other = next((one for one in ruled if _states(one, text) and one not in words), "")
                 if other:
-                    found.setdefault(run, f'promises "{run}", and the goods are stated to be or hold "{other}"')
+                    beings = any(_is_being(word) for word in words if word not in written.split())
+                    kept = of.endswith("!") or (other in _MADE_INSTEAD and not beings)
+                    what = f'promises "{run}", and the goods are stated to be or hold "{other}"'
+                    found.setdefault(written, (what, kept))
     taken = {part for run in found for part in run.split()} | _said_to_lack(words)
     for word in (base_form(one) for one in words if one not in taken):
         false = next((f"{one} {word}" for one in _FALSE if f" {one} {word} " in text), "")
         outside = next((f"{word} {one}" for one in _ONLY_OUTSIDE if f" {word} {one} " in text), "")
         if false or (outside and set(words) & _PURE and outside not in " ".join(words)):
-            found.setdefault(word, f'promises "{word}", and the goods are "{false or outside}"')
-    return list(found.items())
+            found.setdefault(word, (f'promises "{word}", and the goods are "{false or outside}"', False))
+    return [(sign, what, kept) for sign, (what, kept) in found.items()]
+
+
+def _promises(words: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """What the words of a name may promise, with the words that say it: runs of them, but of no set phrase with other
+    words (honey badger), and the claims with which a word that no dictionary has begins (Biohof)."""
+    taken = _in_known_phrases(words)
+    for _, each in runs(words, LONGEST_CLAIM):
+        if taken.isdisjoint(each) or len(each) > 1:
+            yield " ".join(each), " ".join(each)
+    kept = [one for of, said, _ in _claims() if of.endswith("!") for one in said if " " not in one]
+    for word in words:
+        if not lexicon().known(word):
+            begun = (one for one in kept if word.startswith(one) and len(word) >= len(one) + LEAST_AFTER)
+            yield from ((one, word) for one in begun)
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_being(word: str) -> bool:
+    """Whether a word names first of all a beast or a person, of whom a stuff is said in play: a velvet otter."""
+    senses = lexicon().senses(word, "n", labelled=False)[:1]
+    return any(one.domain in ("noun.animal", "noun.person") for one in senses)
 
 
 def _said_to_lack(words: tuple[str, ...]) -> set[str]:

@@ -20,12 +20,13 @@ from .broader import ancestors, leading_senses, names_above
 from .context import ASSOCIATED, NAMES_GOODS, Context, Near, context
 from .firms import is_firm_word
 from .groups import is_listed, ties
-from .kept_off import LACKING, LEAST_TERM, keep_off, kept_off_by, may_lack
+from .kept_off import LEAST_TERM, may_lack
 from .known_places import comes_from
 from .materials import is_material, is_sort_of_stuff
 from .phrases import Item, base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
+from .purposes import keeps_off, used_by
 from .qualities import quality_like
 from .tells import DESCRIBES, KINDS, NOTHING, SURNAMES, Evidence, EvidenceKind, of_kind, of_term
 from .trade_words import called, term_for
@@ -57,9 +58,9 @@ KEPT_AWAY = frozenset("free proof safe resistant repellent tight friendly ready 
 THROUGH = 0.9
 """The factor for evidence that runs through one more word."""
 INITIAL = 0.3
-KEEPS_OFF, ADJECTIVE, FORM = 0.75, 0.7, 0.7
-"""How plainly a word describes that says what the goods keep off (their function), is the adjective of a word of them
-(a feature), or the form in which they come; each below a term of the trade. Chosen, not fitted."""
+ADJECTIVE, FORM = 0.7, 0.7
+"""How plainly a word describes that is the adjective of a word of the goods (a feature), or the form in which they
+come; each below a term of the trade. Chosen, not fitted."""
 CLOSE_SORT, NARROW = 0.8, 150
 """How plainly a sort of the goods describes them, and the most sorts of them that there may be. Chosen, not fitted."""
 SORTS_OF = frozenset(("noun.artifact", "noun.food"))
@@ -104,8 +105,8 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
     elif len(word) == 1:
         found.append(Evidence(INITIAL, "a single letter"))
     around = context(goods)
-    tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods), _kept_off(word, goods)]
-    tied += [_of_noun(word, around), _form(word, goods), _sort_of_head(word, goods)]
+    tied = [_ingredient(word, around), _of_group(word, goods), _term(word, goods), keeps_off(word, goods)]
+    tied += [_of_noun(word, around), _form(word, goods), _sort_of_head(word, goods), used_by(word, goods)]
     if is_settled_place(word) or comes_from(word, goods):  # also if labels say it
         term = term_for(word, goods)
         weight = max(SETTLED_PLACE, term.weight if term and term.of_labels else 0.0)
@@ -319,16 +320,6 @@ def _term(word: str, goods: str) -> Evidence:
     """The word is a term of the trade, or labels say it of such goods."""
     term = term_for(word, goods)
     return NOTHING if term is None or not term.weight else of_term(term)
-
-
-def _kept_off(word: str, goods: str) -> Evidence:
-    """The word is what the goods keep off, or much like it: a breeze, of draught excluders."""
-    lacking = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
-    if lacking != word and keep_off(lacking, goods):  # squeakless
-        return Evidence(KEEPS_OFF, f'without "{lacking}"', kind=EvidenceKind.PURPOSE, section=DESCRIBES)
-    what = kept_off_by(goods).get(word, "")
-    why = "what the goods keep off" if word == what else f'much like "{what}", which the goods keep off'
-    return Evidence(KEEPS_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
 
 
 def _of_noun(word: str, around: Context) -> Evidence:

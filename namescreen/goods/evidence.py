@@ -16,7 +16,7 @@ from ..tables import open_table
 from ..text import parse
 from ..text.spoken_forms import LETTER_NAMES
 from .classification import chance_of_one_class
-from .coinage import as_heard, as_respelt, divided, heard_as, heard_word, initials_of, is_coined, understood
+from .coinage import as_heard, as_respelt, divided, heard_as, heard_word, is_coined, understood
 from .composition import LAST_OF_GOODS, is_picture
 from .context import context
 from .description import (
@@ -33,12 +33,13 @@ from .description import (
     says_what_is_kept_away,
 )  # fmt: skip
 from .firms import is_firm_word
-from .initials import are_initials, stands_for
+from .initials import are_initials, initials_of, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
 from .known_places import comes_from
 from .phrases import base_form, items, plain_words
 from .places import is_settled_place, place_meant, place_of
 from .proper_names import after_given_name, is_surname
+from .purposes import is_use
 from .qualities import is_praise
 from .together import told_together
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
@@ -380,7 +381,7 @@ def _is_name(run: str, goods: str) -> bool:
     kind they are, or a fixed phrase that gives a picture (an early bird is no bird)."""
     term = term_for(run, goods)
     praised = bool(kinds(run) & {"laudatory", "quality"}) or is_praise(run, "la") or is_praise(run, "en")
-    told = praised or place_of(run) is not None or is_picture(run) or comes_from(run, goods)
+    told = praised or is_use(run, goods) or place_of(run) is not None or is_picture(run) or comes_from(run, goods)
     return told or bool(of_a_kind(run, goods)) or (term is not None and term.weight > 0)
 
 

@@ -26,6 +26,7 @@ from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
 from .small_words import small_words
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
+from .uses import used_abroad
 from .ware_names import ware_names
 from .words import runs
 
@@ -165,6 +166,8 @@ def _listed(
         plain[Translation(language, said.english, 1.0, "labels")] = max(said.weight, told(said.english, goods))
     for english in ware_names(word, language):
         plain.setdefault(Translation(language, english, WARE, "labels"), told(english, goods))
+    if use := used_abroad(word, language):
+        plain.setdefault(Translation(language, use, WARE, "labels"), told(use, goods))
     if not plain:
         return None
     leading = max(one.score for one in plain)

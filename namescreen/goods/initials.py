@@ -4,23 +4,29 @@ Written from memory and incomplete (wordlists/curated/initials.txt); others may 
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 
-from ..lexicon import lexicon
+from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .description import NOTHING, Evidence, EvidenceKind
 from .fields import fields_of
-from .phrases import items
+from .phrases import items, plain_words
 from .trade_table import Area, area_of
 from .trade_words import is_of_trade, is_told_of
+from .wording import in_english
 
-__all__ = ["are_initials", "stands_for"]
+__all__ = ["are_initials", "initials_of", "stands_for"]
 
 NAMED, OF_THE_TRADE, ANYWHERE = 0.9, 0.75, 0.7
 """How plainly initials describe goods that are called so, others of the trade, and any goods. Ours, as the weights in
 `description`."""
 _ANY = "*"
 SECTION = "1209.03(h)"
+INITIALS, FEWEST, MOST = 0.7, 3, 6
+"""How plainly the initials of the goods' own words describe them; ours, as the weights in `description`. And how many
+letters they have."""
+_WITHOUT = re.compile(r"\bwithout (?:any |added )?(?P<what>[^,;]+)")
 
 
 def are_initials(word: str) -> bool:
@@ -53,3 +59,23 @@ def _of_field(area: Area, goods: str) -> bool:
     """Whether goods are for the use of which those of an area are: gloves for mountain biking, of bicycle parts."""
     theirs = frozenset[str]().union(*(fields_of(item) for name in area.names for item in items(name)))
     return any(fields_of(item) & theirs for item in items(goods))
+
+
+def initials_of(word: str, goods: str) -> Evidence:
+    """Whether `word` is the initials of words that stand together in the goods, as they are written or in English, or
+    of what these say that they lack (TMEP 1209.03(h))."""
+    if FEWEST <= len(word) <= MOST:
+        for spoken in (*dict.fromkeys((plain_words(goods), plain_words(in_english(goods).english))), _lacking(goods)):
+            for words in (spoken, tuple(one for one in spoken if "function word" not in kinds(one))):
+                at = "".join(one[0] for one in words).find(word)
+                if at >= 0:
+                    run = " ".join(words[at : at + len(word)])
+                    return Evidence(INITIALS, f'the initials of "{run}"', section=SECTION)
+    return NOTHING
+
+
+def _lacking(goods: str) -> tuple[str, ...]:
+    """What goods say that they are without, as labels put it: gluten free, dairy free."""
+    found = _WITHOUT.search(in_english(goods).english)
+    what = (one for one in plain_words(found["what"]) if "function word" not in kinds(one)) if found else ()
+    return tuple(word for one in what for word in (one, "free"))

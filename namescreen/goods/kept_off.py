@@ -11,12 +11,12 @@ from .broader import leading_senses, names_above
 from .classification import likely_classes
 from .context import FOOD_CLASSES, context
 from .nuisances import GOODS_AGAINST, KEPT_OFF
-from .phrases import base_form, items, plain_words
+from .phrases import base_form, goods_words, items, plain_words
 from .trade_words import term_for
 from .wording import in_english
 
 __all__ = ["GONE_AFTER", "GONE_BEFORE", "GUARDS", "KEPT_OFF", "LACKING", "LEAST_TERM", "keep_off", "kept_off_by",
-           "may_lack"]  # fmt: skip
+           "may_lack", "said_of"]  # fmt: skip
 
 GUARDS = frozenset(
     "guard guards shield protector protection stopper blocker buster barrier defence defense stop off catcher trap "
@@ -72,7 +72,7 @@ def keep_off(word: str, goods: str) -> bool:
         return True
     if base not in KEPT_OFF:
         return False
-    said, heads = _said_of(goods)
+    said, heads = said_of(goods)
     if heads & GUARDS:
         return True
     if context(goods).food and set(likely_classes(goods)) <= FOOD_CLASSES:
@@ -88,11 +88,12 @@ def may_lack(word: str, goods: str) -> bool:
 
 
 @lru_cache(maxsize=256)
-def _said_of(goods: str) -> tuple[frozenset[str], frozenset[str]]:
+def said_of(goods: str) -> tuple[frozenset[str], frozenset[str]]:
     """The words of goods and what dictionaries call their heads, and the heads alone; in base forms."""
     listed = items(goods)
     heads = frozenset(item.head.removesuffix("s") for item in listed) | {item.head for item in listed}
-    words = {word for item in listed for word in item.words}
+    words = {word for item in listed for word in item.words} | {one.word for one in goods_words(goods)}
+    words |= {f"{item.modifiers[-1]} {item.head}" for item in listed if item.modifiers}
     words |= {base_form(word) for word in plain_words(in_english(goods).english)}
     senses = {sense for item in listed for sense, _ in leading_senses(item.head, 2)}
     above = (names_above(sense) for sense in senses if lexicon().domain(sense) == "noun.artifact")

@@ -10,6 +10,7 @@ from functools import lru_cache
 from ..lexicon import translations
 from ..lexicon.foreign_derivation import modifier_senses
 from .nuisances import KEPT_OFF
+from .word_lists import glossary
 
 __all__ = ["said_to_lack"]
 
@@ -31,17 +32,13 @@ SHORTEST, LEAST_SURE = 3, 0.45
 def said_to_lack(word: str, language: str) -> str:
     """What a folded word of a language says that goods lack, keep off or withstand, in English (stain free); "" if it
     says no such thing."""
-    for ending, how in _pairs(_ENDINGS.get(language, "")):
+    for ending, how in glossary(_ENDINGS.get(language, "")).items():
         if word.endswith(ending) and (what := _unwelcome(word.removesuffix(ending), language)):
             return f"{what} {how}"
-    for beginning, how in _pairs(_BEGINNINGS.get(language, "")):
+    for beginning, how in glossary(_BEGINNINGS.get(language, "")).items():
         if word.startswith(beginning) and (what := _unwelcome(word.removeprefix(beginning), language)):
             return f"{what} {how}"
     return ""
-
-
-def _pairs(text: str) -> list[tuple[str, str]]:
-    return [(one, how) for one, _, how in (pair.partition("=") for pair in text.split())]
 
 
 def _unwelcome(part: str, language: str) -> str:

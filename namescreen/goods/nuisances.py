@@ -3,7 +3,7 @@ general knowledge of what such goods are for, and incomplete; common practice, n
 
 from __future__ import annotations
 
-import re
+from .word_lists import said_of_goods
 
 __all__ = ["GOODS_AGAINST", "KEPT_OFF"]
 
@@ -86,15 +86,6 @@ theft
 call them."""
 
 
-def _read(text: str) -> dict[str, frozenset[str]]:
-    found: dict[str, set[str]] = {}
-    for row in re.split(r"\n(?![ :])", text.strip()):
-        unwelcome, _, goods = " ".join(row.split()).partition(" : ")
-        for word in unwelcome.split():
-            found.setdefault(word, set()).update(goods.split(", "))
-    return {word: frozenset(goods) for word, goods in found.items()}
-
-
-GOODS_AGAINST = _read(_NUISANCES)
+GOODS_AGAINST = said_of_goods(_NUISANCES)
 """What is unwelcome, with the goods that are against it."""
 KEPT_OFF = frozenset(GOODS_AGAINST)

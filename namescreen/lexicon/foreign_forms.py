@@ -12,9 +12,11 @@ from operator import itemgetter
 
 __all__ = [
     "BITS", "COMPOUNDING", "LINKING", "NOUN_FIRST", "WITH_DIMINUTIVES", "base_stem", "bits_of", "endings_of",
-    "is_feminine_of", "languages_by_stem", "made_small", "possible_bases", "possible_stems", "shared_with", "skeleton",
+    "is_feminine_of", "is_genitive_of", "languages_by_stem", "made_small", "possible_bases", "possible_stems",
+    "shared_with", "skeleton",
 ]  # fmt: skip
 
+_GENITIVES = {"de": ("s", "es"), "sv": ("s",), "da": ("s",), "nb": ("s",)}
 _ENDINGS = {
     "de": "en n e er s es em ern nen",
     "nl": "en n s eren e es je jes tje tjes",
@@ -280,6 +282,11 @@ def is_feminine_of(word: str, base: str, language: str) -> bool:
     """Whether `word` may be the feminine of `base`, as Spanish and Portuguese make it (tranquilo, tranquila). Many
     other words differ so too (puerto, puerta): to be asked of a word that is not itself in the table."""
     return language in _WITH_FEMININE and base[-1:] == "o" and word in (f"{base[:-1]}a", f"{base[:-1]}as")
+
+
+def is_genitive_of(word: str, base: str, language: str) -> bool:
+    """Whether `word` would be the genitive of `base`, which hardly stands alone in a name."""
+    return word in (base + end for end in _GENITIVES.get(language, ()))
 
 
 def _shared(word: str, base: str, language: str, endings: frozenset[str]) -> int:

@@ -33,29 +33,26 @@ from .foreign_forms import (
     WITH_DIMINUTIVES,
     bits_of,
     is_feminine_of,
+    is_genitive_of,
     languages_by_stem,
     made_small,
     possible_stems,
     shared_with,
     skeleton,
-)
+)  # fmt: skip
 from .frequency import frequency_languages, zipf
 
 __all__ = [
-    "Translation",
-    "compound_parts",
-    "english_senses",
-    "equivalents_in",
-    "is_in_use",
-    "languages",
-    "listed_translations",
-    "translations",
-]
+    "Translation", "compound_parts", "english_senses", "equivalents_in", "is_in_use", "languages",
+    "listed_translations", "translations",
+]  # fmt: skip
 
 INFLECTED = 0.95
 """The factor on the score of a translation found by the stem."""
 SHORT_INFLECTED, LONG_ENOUGH = 0.6, 4
 """The same if fewer letters are shared: many words look like a form of a short word by chance."""
+GENITIVE = 0.85
+"""A further factor on a genitive that is a word itself: Dachs is a badger, and of a Dach, a roof."""
 UNSEEN = 0.7
 """A further factor if the form is not in the language's list of frequencies and its base form is no everyday word: so
 found by its stem, an invented word is mostly no form of it."""
@@ -229,6 +226,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
     """The senses of `word` by language: its own, and with a lower score those of words with the same stem; `linked`, as
     it stands before another part of a compound."""
     found: dict[str, dict[str, tuple[str, float, str]]] = {}
+    own = {code for code, listed, _ in _row(word) if listed == word}
     of_masculine: dict[str, Senses] = {}
     for key, codes in _listed_stems(word, asked):
         for code, listed, senses in _row(key):
@@ -239,6 +237,7 @@ def _entries(word: str, asked: tuple[str, ...], linked: bool = False) -> dict[st
             same = len(word) if listed == word else shared_with(word, listed, code, linked)
             if same:
                 kept = 1.0 if listed == word else INFLECTED if same >= LONG_ENOUGH else SHORT_INFLECTED
+                kept *= GENITIVE if code in own and is_genitive_of(word, listed, code) else 1.0
                 rarer = kept if listed == word or is_in_use(word, code) else kept * UNSEEN
                 best = found.setdefault(code, {})
                 for english, listed_score, source in _read(senses):
