@@ -7,11 +7,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Callable, Iterable, Mapping
 
     from .weights import OwnWeight
 
-__all__ = ["KeptName", "KeptWord", "keep", "keep_compared", "kept_meaning", "kept_name", "kept_similarity", "kept_word"]
+__all__ = ["KeptName", "KeptWord", "forget", "forgotten", "keep", "keep_meanings", "keep_similarities", "kept_meaning",
+           "kept_name", "kept_similarity", "kept_word"]  # fmt: skip
 
 MOST = 1 << 13
 """Words, and names, that are kept: those of some dozens of searches, a few megabytes."""
@@ -51,31 +52,74 @@ kept_name = _names.get
 """What is kept of a name, given by its words, or None."""
 
 
+_forgotten = 0
+
+
+def forgotten() -> int:
+    """How often what was kept of words and names was forgotten."""
+    return _forgotten
+
+
+def forget() -> None:
+    """Forget what was kept of words and names."""
+    global _forgotten
+    _forgotten += 1
+    _words.clear()
+    _names.clear()
+
+
 def keep(words: Mapping[str, KeptWord], names: Mapping[Words, KeptName]) -> None:
     """Keep what is known of some words and names; it takes the place of what was kept before where that is much."""
-    for kept, new in ((_words, words), (_names, names)):
-        if len(kept) > MOST:
-            kept.clear()
-        kept.update(new)  # type: ignore[arg-type]
+    if max(len(_words), len(_names)) > MOST:
+        forget()
+    _words.update(words)
+    _names.update(names)
 
 
 Values = tuple[float, ...]
-Compared = dict[str, dict[str, Values]]
-
-_similarities: Compared = {}
-_meanings: Compared = {}
 
 
-def keep_compared(
-    others: Sequence[str], similarities: Mapping[str, Iterable[Values]], meanings: Mapping[str, Iterable[Values]]
+class _Compared:
+    """How one word compares with others: what was asked for, and what is yet to be read, as most never is."""
+
+    __slots__ = ("_found", "_unread")
+
+    def __init__(self) -> None:
+        self._found: dict[str, Values] = {}
+        self._unread: list[Callable[[], Iterable[tuple[str, Values]]]] = []
+
+    def add(self, read: Callable[[], Iterable[tuple[str, Values]]]) -> None:
+        """Others and how the word compares with each, to be read when one is asked for."""
+        self._unread.append(read)
+
+    def get(self, other: str) -> Values | None:
+        """How the word compares with another, or None."""
+        while self._unread:
+            self._found.update(self._unread.pop(0)())
+        return self._found.get(other)
+
+
+_similarities: dict[str, _Compared] = {}
+_meanings: dict[str, _Compared] = {}
+
+
+def keep_similarities(word: str, read: Callable[[], Iterable[tuple[str, Values]]]) -> None:
+    """Keep how a word compares with others: `read` gives these, each with its `word_similarity.WordSimilarity`."""
+    _keep_compared(_similarities, word, read)
+
+
+def keep_meanings(word: str, read: Callable[[], Iterable[tuple[str, Values]]]) -> None:
+    """Keep how a word compares with others in meaning: `read` gives these, each with its `word_meaning.Meaning`, of NaN
+    where there is none."""
+    _keep_compared(_meanings, word, read)
+
+
+def _keep_compared(
+    kept: dict[str, _Compared], word: str, read: Callable[[], Iterable[tuple[str, Values]]]
 ) -> None:
-    """Keep how some words compare with others: of the first of these each `word_similarity.WordSimilarity`, and of all
-    `word_meaning.Meaning`, NaN where there is none."""
-    for kept, new in ((_similarities, similarities), (_meanings, meanings)):
-        if len(kept) > MOST_COMPARED:
-            kept.clear()
-        for word, values in new.items():
-            kept.setdefault(word, {}).update(zip(others, values, strict=False))
+    if len(kept) > MOST_COMPARED:
+        kept.clear()
+    kept.setdefault(word, _Compared()).add(read)
 
 
 def kept_similarity(one: str, other: str) -> Values | None:
@@ -88,7 +132,7 @@ def kept_meaning(one: str, other: str) -> Values | None:
     return _of(_meanings, one, other)
 
 
-def _of(kept: Compared, one: str, other: str) -> Values | None:
+def _of(kept: dict[str, _Compared], one: str, other: str) -> Values | None:
     for word, match in ((one, other), (other, one)):
         if (compared := kept.get(word)) is not None and (found := compared.get(match)) is not None:
             return found

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from ..closeness.kept import KeptName, KeptWord, keep
+from ..closeness.kept import KeptName, KeptWord, forgotten, keep
 from ..closeness.vocabulary import related_words
 from ..closeness.weights import OwnWeight, Weight
 from ..lexicon.association import Vectors
@@ -73,6 +73,8 @@ class Index:
         self.weights_for = lru_cache(maxsize=4)(partial(GoodsWeights, self))
         """What its words count for some goods, described by these words."""
         self.further_readings = FurtherReadings(self)
+        self._kept: set[int] = set()
+        self._kept_since = forgotten()
         self.related = lru_cache(maxsize=1 << 9)(self._related)
         """The words that are related to a word in meaning, with how much; a word may come several times."""
         kept = min(MOST_SCORES, MOST_ESTIMATES // (len(self.words) + 1))
@@ -151,6 +153,13 @@ class Index:
 
     def keep(self, names: Places) -> None:
         """Have closeness know what is kept of some names and their words (`closeness.kept`)."""
+        if self._kept_since != forgotten():
+            self._kept, self._kept_since = set(), forgotten()
+        new = [name for name in names.tolist() if name not in self._kept]
+        if not new:
+            return
+        self._kept.update(new)
+        names = np.array(new, np.int64)
         rows = self.rows_of_names(names)
         held, ends = self.row_words.gather(rows)
         words = distinct(held.astype(np.int64))

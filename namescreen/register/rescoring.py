@@ -6,6 +6,8 @@ scores any two names (`closeness.many`), from what the register keeps of its nam
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
+from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
@@ -13,7 +15,7 @@ from rapidfuzz.fuzz import token_set_ratio, token_sort_ratio
 from rapidfuzz.process import cdist
 
 from ..closeness import features, goods_words, many, score
-from ..closeness.kept import keep_compared
+from ..closeness.kept import keep_meanings, keep_similarities
 from ..closeness.name_similarity import (
     JUDGED_FROM,
     is_one_coined_word,
@@ -118,6 +120,11 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
             found = [one._replace(spaced=told.get(one.place)) for one in found]
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
+
+
+def _reading(others: Callable[[], list[str]], values: Values) -> Callable[[], Iterator[tuple[str, tuple[float, ...]]]]:
+    """Reads some values of the first of some words, a column a word."""
+    return lambda: zip(others(), zip(*values.tolist(), strict=True), strict=False)
 
 
 def _spaced(index: Index, name: str, goods: tuple[str, ...], places: list[int]) -> dict[int, Scores]:
@@ -259,14 +266,14 @@ class Compared:
         """Have closeness know how the words that were compared compare with those of the `chosen` names."""
         candidates, index = self.candidates, self.index
         written, said = (distinct(each) for each in candidates.words_of(chosen))
-        said = np.setdiff1d(said, written, assume_unique=True)
-        at = np.concatenate([written, said])
-        others = [*index.words.texts(candidates.words[written]), *map(index.word, candidates.words[said].tolist())]
-        similarities, meanings = (
-            {word: zip(*(one[words].tolist() for one in each), strict=True) for word, each in compared.items()}
-            for words, compared in ((written, self._arrays), (at, self._meanings))
-        )
-        keep_compared(others, similarities, meanings)
+        at = np.concatenate([written, np.setdiff1d(said, written, assume_unique=True)])
+        words = candidates.words[at]
+        count = len(written)
+        others = cache(lambda: [*index.words.texts(words[:count]), *map(index.word, words[count:].tolist())])
+        for word, arrays in self._arrays.items():
+            keep_similarities(word, _reading(others, np.array([one[written] for one in arrays])))
+        for word, meanings in self._meanings.items():
+            keep_meanings(word, _reading(others, meanings[:, at]))
 
     def _meaning(self, letters: str) -> Values:
         """`closeness.word_meaning.meanings` of a word and every word that is compared, NaN for None."""

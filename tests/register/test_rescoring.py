@@ -90,7 +90,10 @@ def test_what_a_search_keeps_of_pairs_of_words_is_what_closeness_works_out(tmp_p
     for name in NAMES:
         best_of(index, features(name), np.arange(len(index.names)), Wanted(name, 99))
     both = kept._meanings, kept._similarities
-    meant, similar = ({word: dict(others) for word, others in each.items()} for each in both)
+    for each in both:
+        for compared in each.values():
+            compared.get("")
+    meant, similar = ({word: dict(compared._found) for word, compared in each.items()} for each in both)
     for each in both:
         each.clear()
     meanings.cache_clear()
@@ -114,8 +117,7 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
     (tmp_path / "m.txt").write_text("\n".join(names), "utf-8")
     index = read_register(tmp_path / "m.txt").index()
     words = index.words.texts(np.unique(index.row_words.values))
-    kept._words.clear()
-    kept._names.clear()
+    kept.forget()
     features.cache_clear()
     of_a_word = is_known, meant, has_senses, is_surname, said_in_english, english_choices, own_weight, phoneme_codes_of
     for cached in (*of_a_word, reading_abroad, language_read_in):
