@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from .appearance import SHAPE_ONLY, above_floor
+from .covering import covering
 from .features import Word
 from .letters import LETTER_MEASURES
 from .model import shipped_model
@@ -133,10 +134,6 @@ class Rows(NamedTuple):
         sums = (np.repeat(np.add.reduceat(one, self.start), sizes) for one in (counts, seen, said))
         return np.minimum(strength, dominance / most) * later, counts / next(sums), seen / next(sums), said / next(sums)
 
-    def best(self, values: Values) -> Values:
-        """The greatest of each name's rows, along the last axis."""
-        return np.asarray(np.maximum.reduceat(values, self.first, axis=-1), np.float64)
-
 
 class Said(NamedTuple):
     """Names that are compared as said in another language: their rows, and the shares that each word of these has, as
@@ -170,22 +167,18 @@ def parts_by_words(
     """The parts of one name, in its divisions, and of many in theirs. `arrays` has each word of `own`, by its letters,
     against all words; `weights` and `length` (`said_length`) are those of all words."""
     counted, *shares = rows.shares(weights, length)
-    found = []
+    cover, found = covering(*rows), []
     for words in own:
         ours = weights_of(words)
         against = [arrays[word.letters] for word in words]
-        table = [np.array([one[aspect][rows.words] for one in against]) for aspect in range(4)]
-        kinds = (
-            (ours.in_form, shares[1]),
-            (ours.in_form, shares[1]),
-            (ours.in_meaning, shares[2]),
-            (ours.counts, shares[0]),
-        )
-        pairs = [_covered(one, *kind, rows.start) for one, kind in zip(table, kinds, strict=True)]
-        pairs[1] = pairs[1][0], _covered(above_floor(table[1], FLOOR), *kinds[1], rows.start)[1]
-        shared = _shared(table[3] * np.minimum(np.array(ours.weight)[:, None], counted), rows.start)
-        kept = pairs[3][1] * (1 - _left_over(table[3], ours.weight, counted, rows.start))
-        found.append(rows.best(np.array([*(part for pair in pairs for part in pair), shared, kept])))
+        look, sound, meant, alike = (np.array([one[aspect] for one in against]) for aspect in range(4))
+        found.append(np.vstack([
+            cover.covered(look, ours.in_form, shares[1]),
+            cover.covered(sound, ours.in_form, shares[1])[:1],
+            cover.covered(above_floor(sound, FLOOR), ours.in_form, shares[1])[1:],
+            cover.covered(meant, ours.in_meaning, shares[2]),
+            cover.elements(alike, ours.counts, shares[0], ours.weight, counted),
+        ]))  # fmt: skip
     best = np.max(found, axis=0)
     return Parts(best[0:2], best[2:4], best[4:6], best[6:8], best[8], best[9])
 
@@ -199,31 +192,11 @@ def parts_translated(
     `meanings` has the meaning of each word of `own` against all.
     """
     ours, rows = weights_of(tuple(own)), others.rows
-    table = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own]))[:, rows.words]
-    meant = np.array(_covered(table, ours.in_translation, others.said, rows.start))
-    counted = SAID_OTHERWISE * np.array(_covered(table, ours.counts, others.counts, rows.start))
-    return rows.best(meant), rows.best(counted)
-
-
-def _shared(strengths: Values, start: Places) -> Values:
-    """`name_similarity._shared` of every row, from how strong each word of one name is as one of the others."""
-    own = np.prod(1 - np.maximum.reduceat(strengths, start, axis=1), axis=0)
-    other = np.multiply.reduceat(1 - strengths.max(axis=0), start)
-    return np.asarray(1 - np.maximum(own, other), np.float64)
-
-
-def _left_over(table: Values, weights: Sequence[float], others: Values, start: Places) -> Values:
-    """The lesser of the weights of the strongest words without a counterpart in the other name, of every row."""
-    own = (np.array(weights)[:, None] * (1 - np.maximum.reduceat(table, start, axis=1))).max(axis=0)
-    other = np.maximum.reduceat(others * (1 - table.max(axis=0)), start)
-    return np.asarray(np.minimum(own, other), np.float64)
-
-
-def _covered(table: Values, shares: Sequence[float], others: Values, start: Places) -> tuple[Values, Values]:
-    """`name_similarity._covered` of every row."""
-    share = np.array(shares) @ np.maximum.reduceat(table, start, axis=1)
-    other = np.add.reduceat(table.max(axis=0) * others, start)
-    return np.minimum(share, other), np.maximum(share, other)
+    table, cover = TRANSLATED * np.nan_to_num(np.array([meanings[word.letters] for word in own])), covering(*rows)
+    return (
+        cover.covered(table, ours.in_translation, others.said),
+        SAID_OTHERWISE * cover.covered(table, ours.counts, others.counts),
+    )
 
 
 class ManyScores(NamedTuple):
