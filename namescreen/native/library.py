@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 __all__ = ["address", "check", "library"]
 
-VERSION = 26
+VERSION = 27
 """Raised with every change to a function's arguments, so that a library of another version is not used."""
 NO_MEMORY = -1
 """The result for lack of memory; any other negative result means that an array points outside itself (kernel.h)."""
