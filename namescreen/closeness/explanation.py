@@ -125,10 +125,12 @@ def _all_readings(name: Name) -> tuple[Pronunciation, ...]:
 
 
 def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pronunciation]:
-    pairs = list(product(_all_readings(one.name), _all_readings(other.name)))
-    alike = [closest_similarity((mine.code,), (yours.code,)) for mine, yours in pairs]
+    ours, theirs = _all_readings(one.name), _all_readings(other.name)
+    codes = tuple([yours.code for yours in theirs])
+    alike = [closest_similarity((mine.code,), codes) for mine in ours]
     most = max(alike)
-    closest = [pair for pair, value in zip(pairs, alike, strict=True) if value == most]
+    pairs = product((mine for mine, value in zip(ours, alike, strict=True) if value == most), theirs)
+    closest = [pair for pair in pairs if closest_similarity(*((one.code,) for one in pair)) == most]
     return closest[0] if len(closest) == 1 else max(closest, key=lambda pair: _said_alike(*pair))
 
 

@@ -25,8 +25,7 @@ SHORTEST = 3
 def telling_part(name: str, goods: str) -> str:
     """A name without the words that name `goods`, or `name` itself where it has none, nothing else is left, or they are
     part of a set phrase (soap opera)."""
-    words = parse(name).words
-    if not goods or len(words) < 2:
+    if not goods or len(words := parse(name).words) < 2:
         return name
     named = words_for_goods(goods)
     cut = [not named.isdisjoint({word, *other_number(word)}) and not _in_a_phrase(words, at)
