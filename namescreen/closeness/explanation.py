@@ -130,7 +130,7 @@ def _closest_readings(one: Features, other: Features) -> tuple[Pronunciation, Pr
     alike = [closest_similarity((mine.code,), codes) for mine in ours]
     most = max(alike)
     pairs = product((mine for mine, value in zip(ours, alike, strict=True) if value == most), theirs)
-    closest = [pair for pair in pairs if closest_similarity(*((one.code,) for one in pair)) == most]
+    closest = [(mine, yours) for mine, yours in pairs if closest_similarity((mine.code,), (yours.code,)) == most]
     return closest[0] if len(closest) == 1 else max(closest, key=lambda pair: _said_alike(*pair))
 
 

@@ -198,8 +198,8 @@ CLONES int64_t words_estimates(const Strings *words, const Strings *codes, const
 }
 
 /* Add up what some words add to the rows that hold them, and write down the rows with the greatest sums, at most
-   `most`, none of them of a name that is left out. `sums` holds noughts for each row. Returns how many were
-   written, or an error. */
+   `most`, none of them of a name that is left out. `sums` holds noughts for each row, before and after. Returns how many
+   were written, or an error. */
 int64_t words_held(const Lists *rows_of_word, const int64_t *words, const uint16_t *adds, int64_t count,
                    const uint32_t *row_name, int64_t row_count, const uint8_t *left_out, int64_t name_count,
                    int64_t most, uint16_t *sums, int64_t *held)
@@ -238,6 +238,8 @@ int64_t words_held(const Lists *rows_of_word, const int64_t *words, const uint16
     for (int64_t at = 0; at < touched && !result; at++)
         if (sums[rows[at]] >= least)
             held[found++] = rows[at];
+    for (int64_t at = 0; at < touched; at++)
+        sums[rows[at]] = 0;
     free(rows);
     free(reached);
     return result ? result : found;

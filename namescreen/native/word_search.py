@@ -49,6 +49,7 @@ class WordArrays:
         )
         self._row_name = np.ascontiguousarray(arrays["row_name"].view(np.uint32))
         self._names = len(arrays["name_rows"].view(np.uint32)) - 1
+        self._sums = np.zeros(len(self._row_name), np.uint16)
         if not self._words.count == self._codes_of_word.count <= self._rows_of_word.count:
             raise IndexError("the parts of the words differ in length")
 
@@ -66,12 +67,12 @@ class WordArrays:
         """At most `most` rows, in no order."""
         words, adds = np.ascontiguousarray(words, np.int64), np.ascontiguousarray(adds, np.uint16)
         skipped = None if left_out is None else np.ascontiguousarray(left_out)
-        sums, rows = np.zeros(len(self._row_name), np.uint16), np.empty(min(most, len(self._row_name)), np.int64)
+        rows = np.empty(min(most, len(self._row_name)), np.int64)
         found = check(
             self._held_by(
                 ctypes.byref(self._rows_of_word), address(words), address(adds), c_int64(len(words)),
                 address(self._row_name), c_int64(len(self._row_name)), None if skipped is None else address(skipped),
-                c_int64(self._names), c_int64(len(rows)), address(sums), address(rows),
+                c_int64(self._names), c_int64(len(rows)), address(self._sums), address(rows),
             )
         )  # fmt: skip
         return rows[:found].copy()

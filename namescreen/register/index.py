@@ -87,6 +87,12 @@ class Index:
         return Vectors(self.vector_row[: len(self.words)])
 
     @cached_property
+    def of_each_word(self) -> NDArray[np.float64]:
+        """Two rows of noughts for the words of the names, to be left so: to make them anew for every search costs more
+        than the few words that it sets."""
+        return np.zeros((2, len(self.words)))
+
+    @cached_property
     def everything(self) -> Candidates:
         """All names, as they are compared in a small register."""
         return Candidates(self, np.arange(len(self.names)))

@@ -82,11 +82,15 @@ def _holding(
     places, adds = highest(words, covers)
     rows = index.word_search.holding(places, np.rint(STEPS * adds).astype(np.uint16), left_out, LOOKED_AT)
     held, ends = index.row_words.gather(rows)
-    own, theirs = np.zeros((2, len(index.words)))
-    own[places], theirs[places] = adds, highest(words, alike)[1]
+    own, theirs = index.of_each_word
+    try:
+        own[places], theirs[places] = adds, highest(words, alike)[1]
+        ours, close = own[held], theirs[held]
+    finally:
+        own[places] = theirs[places] = 0.0
     weight, start = index.dominance[held], ends[:-1]
-    covered = np.minimum(1.0, np.add.reduceat(own[held], start))
-    covered += np.add.reduceat(theirs[held] * weight, start) / np.add.reduceat(weight, start)
+    covered = np.minimum(1.0, np.add.reduceat(ours, start))
+    covered += np.add.reduceat(close * weight, start) / np.add.reduceat(weight, start)
     return index.row_name[rows[_greatest(covered, HOLDING)]].astype(np.int64)
 
 
