@@ -54,8 +54,12 @@ ShortLists = tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]
 def english_lists() -> ShortLists:
     """The short lists of English words."""
     rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
-    rated = ((about.split(), (entry.rpartition(" ") for entry in words.split(", "))) for about, words in rows)
-    return tuple((tuple(about), tuple((word, pleased(rating)) for word, _, rating in words)) for about, words in rated)
+    return tuple([(tuple(about.split()), tuple(map(_rated, words.split(", ")))) for about, words in rows])
+
+
+def _rated(entry: str) -> tuple[str, float]:
+    word, _, rating = entry.rpartition(" ")
+    return word, _pleased(rating)
 
 
 @cache
@@ -67,6 +71,9 @@ def lists_held() -> Mapping[str, int]:
 def pleased(rating: str) -> float:
     """A rating as a share: 0 = dull, 1 = the best."""
     return (float(rating) - _DULL) / (_BEST - _DULL)
+
+
+_pleased = cache(pleased)
 
 
 class Met(NamedTuple):
@@ -218,12 +225,12 @@ def _names(subjects: tuple[tuple[str, ...], ...]) -> _Names:
     """The names of subjects; one of which a part is not known is never met."""
     import numpy as np
 
-    starts, plain, at, parts, count = [], [], [], [], 0
+    starts, plain, at, parts, count, known = [], [], [], [], 0, places()
     for about in subjects:
         starts.append(count)
         for name in about:
             groups = [
-                tuple(places()[word] for word in part.split("/") if word in places())
+                tuple([known[word] for word in part.split("/") if word in known])
                 for part in name.removeprefix("~").split("+")
             ]
             if len(groups) > 1:

@@ -7,7 +7,7 @@ lists tell how much each source is worth (wordlists/build/naming_ties.py).
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..tables import open_table
@@ -31,6 +31,7 @@ _MEANT = 0.8  # what its meaning counts beside what it is known to be apt for
 _FACET_SHARPER = 1.5  # what a word is apt for is told in plain words, so a loose tie to one says little
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
+_LEAST_TIED = min(_FIRM, _SURE, NAMED_AS)
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
 _STAND_INS = 24  # words that stand in for a short list
@@ -54,14 +55,18 @@ class Known(NamedTuple):
 @cache
 def known_words() -> tuple[Known, ...]:
     """Every existing word, in the order of the tables."""
-    found = []
-    for key, value in open_table("naming_ideas.tsv").items():
-        kind, _, word = key.partition(" ")
-        meaning, _, worth = value.partition("|")
-        standing, delight, worn, written = worth.split("/") if worth else ("", "", "", "")
-        facts = float(standing or 0.5), float(delight or 0.5), worn == "1", written or word
-        found.append(Known(kind, word, meaning, *facts))
-    return tuple(found)
+    return tuple([_known(*key.split(" ", 1), *value.split("|", 1)) for key, value in open_table("naming_ideas.tsv").items()])
+
+
+def _known(kind: str, word: str, meaning: str, worth: str = "") -> Known:
+    standing, delight, worn, written = _worth(worth)
+    return Known(kind, word, meaning, standing, delight, worn, written or word)
+
+
+@lru_cache(maxsize=1 << 10)  # most words are worth what many others are
+def _worth(told: str) -> tuple[float, float, bool, str]:
+    standing, delight, worn, written = told.split("/") if told else ("", "", "", "")
+    return float(standing or 0.5), float(delight or 0.5), worn == "1", written
 
 
 @cache
@@ -101,7 +106,9 @@ def keys_of_meanings() -> Lists:
     import numpy as np
 
     at = _numbers("key places")
-    says = np.array([informative(frequency) for frequency in frequencies()], np.float32)
+    known = frequencies()
+    told = {frequency: informative(frequency) for frequency in set(known)}  # some hundreds of steps
+    says = np.array([told[frequency] for frequency in known], np.float32)
     return _lists(_numbers("key counts"), at, says[at])
 
 
@@ -287,6 +294,8 @@ def world_relevance(brief_terms: BriefTerms, about: tuple[str, ...], alone: floa
     if not met.shape[1]:
         return np.zeros(len(brief_terms.terms), np.float32)
     top = met.max(axis=1)
+    if top.max() < _LEAST_TIED:  # as of most worlds, whose other terms need no look
+        return np.zeros(len(top), np.float32)
     first = (met * (1 - _LATER * np.arange(met.shape[1]))).max(axis=1)
     order = np.argsort(-top)
     others = np.full(len(top), top[order[0]])
