@@ -22,7 +22,7 @@ from pathlib import Path
 
 from .errors import DataError
 from .native import choose
-from .native.table import compiled_among, compiled_find, compiled_seek
+from .native.table import compiled_among, compiled_find, compiled_seek, compiled_value
 
 __all__ = ["REMEDY", "Table", "open_table", "table_bytes", "wordlists_folder"]
 
@@ -72,6 +72,10 @@ class Table:
         """The offset of the first line whose key is not below the one asked for."""
         self._find = choose(lambda library: compiled_find(library, self._map, self._start), lambda: self._found)
         """The offset of the line with the key asked for, -1 where there is none."""
+        self._value = choose(
+            lambda library: compiled_value(library, self._map, self._start, self._value_of), lambda: self._value_of
+        )
+        """The value of the key asked for, None where there is none."""
         self._among = choose(
             lambda library: compiled_among(library, self._map, self._start),
             lambda: self._which,
@@ -85,28 +89,31 @@ class Table:
         return self._rows
 
     def __contains__(self, key: str) -> bool:
-        if self._kept is None:
-            self._count()
-            return self._find(key.encode(errors="surrogatepass")) >= 0
-        return key in self._kept
+        kept = self._kept
+        if kept is None:
+            self._looked_up += 1
+            if self._looked_up <= OFTEN:
+                return self._find(key.encode("utf-8", "surrogatepass")) >= 0
+            kept = self._loaded()
+        return key in kept
 
     def get(self, key: str) -> str | None:
         """The value stored under `key`, or None if there is none."""
-        if self._kept is not None:
-            return self._kept.get(key)
-        self._count()
-        wanted = key.encode("utf-8", "surrogatepass")
-        at = self._find(wanted)
-        if at < 0:
-            return None
-        end = self._map.find(b"\n", at)
-        return self._text(self._map[at + len(wanted) + 1 : end if end >= 0 else len(self._map)])
+        kept = self._kept
+        if kept is None:
+            self._looked_up += 1
+            if self._looked_up <= OFTEN:
+                value = self._value(key.encode("utf-8", "surrogatepass"))
+                return None if value is None else self._text(value)
+            kept = self._loaded()
+        return kept.get(key)
 
     def present(self, keys: Sequence[str]) -> list[str]:
         """Those of `keys`, without line breaks, that are stored, in order; for many keys, of which few are expected
         to be."""
-        if self._kept is not None:
-            return [key for key in keys if key in self._kept]
+        kept = self._kept
+        if kept is not None:
+            return [key for key in keys if key in kept]
         return list(compress(keys, self._among(keys)))
 
     def offset(self, key: str) -> int | None:
@@ -114,16 +121,15 @@ class Table:
         at = self._find(key.encode(errors="surrogatepass"))
         return at - self._start if at >= 0 else None
 
-    def _count(self) -> None:
-        self._looked_up += 1
-        if self._looked_up > OFTEN:
-            self.preload()
-
     def preload(self) -> None:
         """Load the whole table into memory, for work with many look-ups. It takes some ten times the table's size, and
         a look-up then a thirtieth of the time."""
+        self._loaded()
+
+    def _loaded(self) -> dict[str, str]:
         if self._kept is None:
             self._kept = dict(self.items())
+        return self._kept
 
     def lines(self) -> memoryview:
         """All entries, a line each, as they stand in the file; the memory is shared, so do not change it."""
@@ -187,6 +193,14 @@ class Table:
         """`_find` in Python."""
         at = self._search(wanted)
         return at if self._map[at : at + len(wanted) + 1] == wanted + b"\t" else -1
+
+    def _value_of(self, wanted: bytes) -> bytes | None:
+        """`_value` in Python."""
+        at = self._find(wanted)
+        if at < 0:
+            return None
+        end = self._map.find(b"\n", at)
+        return self._map[at + len(wanted) + 1 : end if end >= 0 else len(self._map)]
 
     def _search(self, wanted: bytes) -> int:
         """`_seek` in Python."""

@@ -103,6 +103,11 @@ def test_a_table_cut_anywhere_within_a_line_is_named_and_never_searched_for_ever
         Table(path)
 
 
+def test_a_value_too_long_for_the_compiled_search_is_read_whole(tmp_path: Path) -> None:
+    long = "x" * (1 << 24)
+    assert table_of(tmp_path, {"a": "1", "b": long, "c": "3"}).get("b") == long
+
+
 def test_an_older_table_that_does_not_state_its_length_is_read(tmp_path: Path) -> None:
     path = tmp_path / "t.tsv"
     whole = re.sub(rb" bytes=\d+\n", b"\n", table_bytes("t.tsv", ROWS), count=1)
@@ -118,6 +123,7 @@ def test_the_compiled_search_and_the_other_find_the_same(tmp_path: Path) -> None
     for key in ("", "a", "b", "b ", "ba", "baa", "bz", "bé", "bê", "c", "d", "ÿ"):
         assert table._seek(key.encode()) == table._search(key.encode()), key
         assert table._find(key.encode()) == table._found(key.encode()), key
+        assert table._value(key.encode()) == table._value_of(key.encode()), key
     path = tmp_path / "odd.tsv"  # lines without a tab, or empty ones
     for body in (b"\n", b"a\n\nb\t\n", b"\t\n\t\t\n", b"b\nb\n\n\n"):
         path.write_bytes(b"#namescreen-table 1 odd.tsv rows=1 sha256=" + b"0" * 64 + b"\n" + body)

@@ -55,7 +55,8 @@ class Known(NamedTuple):
 @cache
 def known_words() -> tuple[Known, ...]:
     """Every existing word, in the order of the tables."""
-    return tuple([_known(*key.split(" ", 1), *value.split("|", 1)) for key, value in open_table("naming_ideas.tsv").items()])
+    rows = open_table("naming_ideas.tsv").items()
+    return tuple([_known(*key.split(" ", 1), *value.split("|", 1)) for key, value in rows])
 
 
 def _known(kind: str, word: str, meaning: str, worth: str = "") -> Known:

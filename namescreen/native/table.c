@@ -58,6 +58,26 @@ int64_t table_find(const char *data, int64_t start, int64_t size, const char *wa
     return found ? at : -1;
 }
 
+/* A mapped table, and where its lines start. */
+struct table { const char *data; int64_t start, size; };
+
+/* As `table_find`; to hand over a table whole takes half the time of a call. */
+int64_t table_at(const struct table *table, const char *wanted, int32_t length)
+{
+    return table_find(table->data, table->start, table->size, wanted, length);
+}
+
+/* Where the value of a key starts, times 2^24, plus how long it is; -1 if there is none, -2 if it is too long to say. */
+int64_t table_value(const struct table *table, const char *wanted, int32_t length)
+{
+    int64_t at = table_at(table, wanted, length);
+    if (at < 0)
+        return -1;
+    const char *value = table->data + at + length + 1, *end = memchr(value, '\n', (size_t)(table->data + table->size - value));
+    int64_t size = (end ? end : table->data + table->size) - value;
+    return size < 1 << 24 ? (int64_t)(value - table->data) << 24 | size : -2;
+}
+
 /* For each of `count` keys in `wanted`, one a line, 1 in `found` if it is the key of a line, else 0. */
 void table_among(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length, char *found,
                  int64_t count)
