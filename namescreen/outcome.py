@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .records import dataclass
 
-__all__ = ["ASK_A_SPEAKER", "DISCLAIMER", "NotChecked"]
+__all__ = ["ASK_A_SPEAKER", "DISCLAIMER", "NotChecked", "UnknownWord", "Unread"]
 
 DISCLAIMER = "Screening aid, not legal clearance: ask your trade mark office and a qualified adviser."
 """Said wherever a score shows."""
@@ -21,3 +21,19 @@ class NotChecked:
 
     def __str__(self) -> str:
         return f"{self.check}: not checked, because {self.because}"
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A `word` of a name that looks like one of a language of the buyers and is in no list, and what is `told` of it:
+    it may say anything of the goods, so that somebody who speaks the language should be asked."""
+
+    word: str
+    told: str
+
+
+@dataclass(frozen=True, slots=True)
+class UnknownWord(NotChecked):
+    """A check that was not made because what a `word` means is not known."""
+
+    word: str = ""

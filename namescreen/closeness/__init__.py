@@ -17,6 +17,7 @@ from .explanation import explain as _explain
 from .features import Features, Word, features, goods_words
 from .name_similarity import score
 from .parts import Scores
+from .reason import About, about
 from .telling import ADDED, left_out, telling_part
 from .word_similarity import word_similarity
 
@@ -161,7 +162,7 @@ def without_meaning(closeness: Closeness) -> Closeness:
 
 
 def _with_no_meaning(reasons: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(COINED_MEANING if one.startswith("Meaning:") else one for one in reasons)
+    return tuple(COINED_MEANING if about(one) in (About.MEANING, About.WHAT_IS_SAID) else one for one in reasons)
 
 
 def explain(name: str, mark: str, *, name_goods: str | None = None, mark_goods: str | None = None) -> Explanation:

@@ -18,13 +18,14 @@ from ..text import Name
 from .features import Features, Word
 from .name_similarity import meant_as_heard, said_in_english, shared_meaning
 from .parts import Scores
+from .reason import About, Reason
 from .said_abroad import name_abroad
 from .sound import readings_of
 from .vocabulary import ARTICLES, all_known
 from .word_meaning import are_opposite, meaning
 from .word_similarity import SAME_MEANING, word_similarity
 
-__all__ = ["INSIDE", "IN_TRANSLATION", "SAME_LETTERS", "Explanation", "Pair", "explain", "reasons"]
+__all__ = ["Explanation", "Pair", "explain", "reasons"]
 
 CLOSE, PARTLY = 0.7, 0.4
 """The scores from which an aspect is called close, or alike in part. Common practice, no source: words for bands of a
@@ -38,13 +39,11 @@ WEAK = 0.3
 
 UNREAD = "a name in this script cannot be read aloud here"
 COINED = "a coined name has no meaning that could be compared"
-IN_TRANSLATION = "In translation"
-"""How the reason begins that tells what foreign words of a name may say."""
-INSIDE = "Both hold"
-"""How the reason begins that tells of words which stand inside others in both names."""
-SAME_LETTERS = "The same letters in the same order; only spacing, case, accents or punctuation may differ."
+SAME_LETTERS = Reason(
+    "The same letters in the same order; only spacing, case, accents or punctuation may differ.", About.SAME
+)
 """The reason of names that are the same."""
-COINED_MEANING = f"Meaning: not checked, {COINED}."
+COINED_MEANING = Reason(f"Meaning: not checked, {COINED}.", About.MEANING)
 
 Side = tuple[Word, ...]
 Aligned = tuple[tuple[str | None, str | None], ...]
@@ -180,7 +179,9 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
         for sentence in (
             _about_words(ours, theirs, one.name.words, other.name.words),
             _about_phrases(one, other),
-            f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.",
+            Reason(
+                f"Appearance: {_band(scores.appearance)}{_beginning(one.letters, other.letters)}.", About.APPEARANCE
+            ),
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores, _heard_as(one, other)),
             _about_languages(one, other) or _about_languages(other, one) if _may_be_translated(scores) else "",
@@ -207,16 +208,16 @@ def _beginning(one: str, other: str) -> str:
 
 def _about_sound(one: Features, other: Features, scores: Scores) -> str:
     if scores.sound is None:
-        return f"Sound: unknown, {UNREAD}."
+        return Reason(f"Sound: unknown, {UNREAD}.", About.SOUND)
     if scores.sound < PARTLY:
-        return f"Sound: {_band(scores.sound)}."
+        return Reason(f"Sound: {_band(scores.sound)}.", About.SOUND)
     closest = _closest_readings(one, other)
     first, second = (say(reading.phones) for reading in closest)
     if scores.sound < 1:
-        return f"Sound: {_band(scores.sound)} ({first} / {second})."
+        return Reason(f"Sound: {_band(scores.sound)} ({first} / {second}).", About.SOUND, (first, second))
     if _said_alike(*closest):
-        return f"Sound: sounds the same ({first})."
-    return "Sound: sounds the same, as some will say both."
+        return Reason(f"Sound: sounds the same ({first}).", About.SOUND, (first,))
+    return Reason("Sound: sounds the same, as some will say both.", About.SOUND)
 
 
 def _about_words(ours: Side, theirs: Side, words: Sequence[str], others: Sequence[str]) -> str:
@@ -231,7 +232,8 @@ def _about_words(ours: Side, theirs: Side, words: Sequence[str], others: Sequenc
         inside = [f'"{part}"' for part in dict.fromkeys(same) if part not in words and part not in others]
         shared = [f'"{word}"' for word in dict.fromkeys(same) if word in words or word in others]
         told = [f"Shared: {', '.join(shared)}."] if shared else []
-        return " ".join(told + ([f"{INSIDE} {some(inside)} inside a word."] if inside else []))
+        parts_told = [f"Both hold {some(inside)} inside a word."] if inside else []
+        return Reason(" ".join(told + parts_told), About.SHARED if shared else About.INSIDE)
     return ""
 
 
@@ -267,7 +269,8 @@ def _about_meaning(ours: Side, theirs: Side, scores: Scores, heard_as: str) -> s
     told = [f"{some(similar)} say something alike"] if similar and not heard_as else []
     told += [f"{some(opposite)} are opposites, which share an idea and do not say the same"] if opposite else []
     told += [heard_as] if heard_as else []
-    return f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}."
+    telling = About.WHAT_IS_SAID if (similar and not heard_as) or opposite else About.MEANING
+    return Reason(f"Meaning: {_band(scores.meaning)}{': ' if told else ''}{'; '.join(told)}.", telling)
 
 
 def _may_be_translated(scores: Scores) -> bool:
@@ -291,7 +294,7 @@ def _about_languages(one: Features, other: Features) -> str:
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
     own, english = " ".join(one.name.words), " ".join(_in_our_order(_without_small_words(said), other.name.words))
-    return f'{IN_TRANSLATION} "{own}" may be read as "{english}"{told}.'
+    return Reason(f'In translation "{own}" may be read as "{english}"{told}.', About.TRANSLATION)
 
 
 def _in_our_order(said: list[str], ours: Sequence[str]) -> list[str]:
@@ -323,7 +326,6 @@ def _about_strength(ours: Side, theirs: Side) -> str:
         if word.weight.strength < WEAK and any(word.letters == match.letters for match in theirs)
     ]
     if weak:
-        return (
-            "Weak in this field or in common use, so it counts less: " + ", ".join(f'"{word}"' for word in weak) + "."
-        )
+        told = ", ".join(f'"{word}"' for word in weak)
+        return Reason(f"Weak in this field or in common use, so it counts less: {told}.", About.WEAK, tuple(weak))
     return ""

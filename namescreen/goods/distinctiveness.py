@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
-from ..outcome import NotChecked
+from ..outcome import NotChecked, UnknownWord, Unread
 from ..plain_text import some
 from .composition import composition, has_other_own_word
 from .continuum import CATEGORIES
@@ -182,7 +182,8 @@ def _distinctiveness(
         beside = readings.get(unknown[native[0]].language, judged)  # as those read it who may know the word
         if not any(one.serious for one in signs) and not has_other_own_word(beside, native):
             rest = (one.reason(american=american) for one in beside if one.word not in native)
-            return NotChecked("distinctiveness", "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest)))
+            because = "; ".join((unknown_meaning(native[0], unknown[native[0]]), *rest))
+            return UnknownWord("distinctiveness", because, native[0])
         findings = [replace(one, category="arbitrary") if one.category == "fanciful" else one for one in findings]
         worst = findings[0]
     elif unknown and worst.category == "fanciful":
@@ -195,9 +196,10 @@ def _distinctiveness(
     said = ((one.word, one.meaning) for one in judged)
     meant = {(part, by.language) for words, by in said if by is not None and not by.about for part in words.split()}
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
-    unsaid = (unknown_meaning(word, one) for word, one in unknown.items())
+    unread = tuple(Unread(word, unknown_meaning(word, one)) for word, one in unknown.items())
     said_in = [one.language for one in findings if (one.meaning, one.category) == (worst.meaning, worst.category)]
-    reasons = (*_reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american), *unsaid)
+    why = _reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american)
+    reasons = (*why, *(one.told for one in unread))
     return Distinctiveness(
         weakest.category,
         weakest.score,
@@ -208,10 +210,11 @@ def _distinctiveness(
         tuple(findings),
         (
             *(NotChecked(f"distinctiveness in {code}", "no words of that language are shipped") for code in missing),
-            *(NotChecked(f'distinctiveness of "{word}"', unknown_meaning(word, one)) for word, one in unknown.items()),
+            *(NotChecked(f'distinctiveness of "{one.word}"', one.told) for one in unread),
         ),
         tuple(by_law),
         signs,
+        unread=unread,
     )
 
 

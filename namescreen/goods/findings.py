@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import field
 from typing import Any
 
-from ..outcome import NotChecked
+from ..outcome import NotChecked, Unread
 from ..records import dataclass
 from .continuum import CATEGORIES
 from .protected import ProtectedSign
@@ -71,7 +71,8 @@ class Distinctiveness:
     (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
     `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
     by law; `protected` signs that may not be registered, or would mislead; `by_item` what a
-    barred name is for each item of the goods, where that is not the same for all."""
+    barred name is for each item of the goods, where that is not the same for all; `unread` its words that look like
+    words of a language of the buyers and are in no list. What these say stands among the reasons too."""
 
     category: str
     score: float
@@ -85,6 +86,7 @@ class Distinctiveness:
     markets: tuple[MarketFinding, ...] = ()
     protected: tuple[ProtectedSign, ...] = ()
     by_item: tuple[ItemFinding, ...] = ()
+    unread: tuple[Unread, ...] = ()
 
     @property
     def called(self) -> str:

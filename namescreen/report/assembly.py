@@ -9,8 +9,9 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ..closeness.reason import About, Reason, about
 from ..lexicon import kinds, lexicon, translations
-from ..outcome import NotChecked
+from ..outcome import NotChecked, UnknownWord, Unread
 from ..plain_text import plural, some
 from ..screening.crowd import divided
 from ..text import parse
@@ -130,10 +131,12 @@ def entry_of(
         construction=made or construction,
         meaning="" if coined else meaning,
         coverage=tuple(one.language for one in found.coverage),
-        not_checked=found.not_checked,
+        not_checked=tuple(NotChecked(one.check, one.because) for one in found.not_checked),
         shared_words=tuple(
             SharedWord(one.word, one.owners, one.marks, one.at_least, one.market) for one in found.shared_words
         ),
+        unread=_unread(found.distinctiveness),
+        explained=bool(made),
     )
 
 
@@ -142,7 +145,7 @@ def _as_judged(found: screening.Screening, words: tuple[str, ...]) -> tuple[str,
     words that its letters happen to hold."""
     if isinstance(found.distinctiveness, NotChecked):
         return words
-    judged = {reason.split('"')[1] for reason in found.distinctiveness.reasons if reason.startswith('"')}
+    judged = {word for word, _ in found.distinctiveness.words}
     return tuple(
         part
         for word in parse(found.name).words
@@ -183,8 +186,14 @@ def _mark(found: screening.CloseMark, markets: Sequence[str], with_reasons: bool
         element=found.element,
         foreign=found.foreign,
         descriptive=found.descriptive,
+        about=tuple(map(str, map(about, near.reasons))) if with_reasons else (),
+        weak=_weak_words(near.reasons) if with_reasons else (),
         levels=_levels(found, markets),
     )
+
+
+def _weak_words(reasons: Sequence[str]) -> tuple[str, ...]:
+    return next((one.words for one in reasons if isinstance(one, Reason) and one.about is About.WEAK), ())
 
 
 def _levels(found: screening.CloseMark, markets: Sequence[str]) -> tuple[InMarket, ...]:
@@ -200,7 +209,7 @@ def _levels(found: screening.CloseMark, markets: Sequence[str]) -> tuple[InMarke
 
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
     if isinstance(found, NotChecked):
-        return found
+        return NotChecked(found.check, found.because)
     signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask, one.bars) for one in found.protected)
     called = found.called if found.called != found.category else ""
     reasons = tuple(found.reasons)
@@ -209,6 +218,12 @@ def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctivene
         found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places,
         found.laws_unknown_in, tuple(ItemView(one.goods, one.called) for one in found.by_item),
     )
+
+
+def _unread(found: goods.Distinctiveness | NotChecked) -> tuple[Unread, ...]:
+    if isinstance(found, NotChecked):
+        return (Unread(found.word, found.because),) if isinstance(found, UnknownWord) else ()
+    return found.unread
 
 
 def _reading(found: Found) -> Reading:
@@ -366,8 +381,7 @@ def _addresses(found: Estimate | NotChecked) -> Addresses | NotChecked:
     limits = [
         Address("handle", text, _limits([one.limit for one in same], same[-1].lost)) for text, same in handles.items()
     ]
-    slips = (f"Likely misspellings: {some(found.slips[:_MOST_SLIPS])}.",) if found.slips else ()
-    return Addresses(_score(found.score), (*domains, *limits), (*found.reasons, *slips))
+    return Addresses(_score(found.score), (*domains, *limits), tuple(found.reasons), found.slips[:_MOST_SLIPS])
 
 
 def _limits(limits: list[int], lost: str) -> str:

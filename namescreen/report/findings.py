@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -16,9 +15,9 @@ from .model import CHECKS, Addresses, CloseMark, Distinctiveness, NameEntry, Rea
 from .own_findings import own_finding
 
 __all__ = [
-    "ALIKE", "MISSED", "UNASKED", "WEAK", "conflict_of", "finding_of", "findings", "goes_with_ours", "grade_words",
-    "grades", "in_markets", "is_of_other_goods", "is_over", "mark_level", "matters", "milder", "other_goods_words",
-    "tells_weak_words", "words_read", "worst", "worst_title", "worst_words",
+    "ALIKE", "MISSED", "UNASKED", "conflict_of", "finding_of", "findings", "goes_with_ours", "grade_words",
+    "grades", "has_weak_words", "in_markets", "is_of_other_goods", "is_over", "mark_level", "matters", "milder",
+    "other_goods_words", "words_read", "worst", "worst_title", "worst_words",
 ]  # fmt: skip
 
 MISSED = "one in five"
@@ -27,10 +26,6 @@ pairs on 2026-11-28 (tests/bench/bench_levels.py)."""
 
 ALIKE = 0.6
 """Appearance or sound from which a mark is not only close in what it says."""
-
-WEAK = "Weak in this field"
-"""How the reason begins that tells which words of two names are weak."""
-_QUOTED = re.compile(r'"([^"]+)"')
 
 _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 
@@ -85,10 +80,10 @@ def _gravest_first(found: CloseMark) -> tuple[float, ...]:
     return -mark_level(found), over, not found.knockout, is_of_other_goods(found), idea_alone, -found.concern
 
 
-def tells_weak_words(reason: str, found: CloseMark) -> bool:
-    """Whether a reason tells that words of a mark are weak: words that stand in it as such, for a part of a coined word
-    that happens to be a word (kinder in larkinder) makes no weak mark."""
-    return reason.startswith(WEAK) and not set(parse(found.mark.text).words).isdisjoint(_QUOTED.findall(reason))
+def has_weak_words(found: CloseMark) -> bool:
+    """Whether words of a mark are weak that stand in it as such: a part of a coined word that happens to be a word
+    (kinder in larkinder) makes no weak mark."""
+    return not set(parse(found.mark.text).words).isdisjoint(found.weak)
 
 
 def is_over(found: CloseMark) -> bool:

@@ -15,7 +15,7 @@ from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
 from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
-from .own_findings import serious_in, unread
+from .own_findings import serious_in
 from .questions import general_questions
 from .record import next_steps, title_of
 from .sensitivity import Standing, places, standings
@@ -181,7 +181,7 @@ def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameE
         more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
         if names:
             yield f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."
-    asked = [entries[row.name] for row in kept if unread(entries[row.name].distinctiveness)]
+    asked = [entries[row.name] for row in kept if entries[row.name].unread]
     unjudged = [entry.name for entry in asked if isinstance(entry.distinctiveness, NotChecked)]
     if unjudged:
         yield f"What it is for the goods could not be judged, so it may be refused for that: {_few(unjudged)}."
@@ -250,9 +250,7 @@ def _but(entry: NameEntry) -> str:
         meant = clauses(far[0].meaning or far[0].kind, 40)
         read = f"{language_name(far[0].language)} {shorten(far[0].word, 30)}, {meant}"
         return f" But in a language of no market of yours it reads as {cell(read)}."
-    where = [word for word in entry.words if any(one.startswith(f'"{word}": geographic') for one in found.reasons)]
-    told = some(f'"{cell(word)}"' for word in where)
-    return f" But {told} names a place: others from there may use it, and it may mislead." if where else ""
+    return ""
 
 
 def _changed(changes: Changes) -> Iterable[str]:
@@ -284,7 +282,7 @@ def _glance(report: Report) -> Iterable[Part]:
     kept = [at for at, check in enumerate(CHECKS) if check not in same]
     rows, brief, behind = [], [], []
     for entry, found in entries:
-        unjudged = isinstance(entry.distinctiveness, NotChecked) and unread(entry.distinctiveness)
+        unjudged = isinstance(entry.distinctiveness, NotChecked) and entry.unread
         head = (shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""))
         rows.append((*head, *(found[at].words for at in kept)))
         brief.append((shorten(entry.name, 40), head[1], *(found[at].title for at in kept)))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..closeness.explanation import IN_TRANSLATION
+from ..closeness.reason import About
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
@@ -11,7 +11,7 @@ from ..screening.surplus import rest_of_both
 from ..screening.taken_over import taken_over
 from ..text import parse
 from ..text.inflection import other_number
-from .findings import ALIKE, tells_weak_words
+from .findings import ALIKE, has_weak_words
 from .law import objection, on_added_words, on_weak_marks
 from .model import CloseMark, Report
 from .register_facts import held_in
@@ -54,7 +54,7 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
     if found.translation:
         return f"says it in {language_name(found.translation)}: would the shared idea alone be held against {name}"
-    said = found.foreign or next((reason for reason in found.reasons if reason.startswith(IN_TRANSLATION)), "")
+    said = found.foreign or _translated(found)
     if said and max(found.appearance, found.sound) < ALIKE:
         read = shorten(said.partition("; ")[0].rstrip("."), 130)
         return f"says something alike ({read}): would the shared idea alone be held against {name}"
@@ -70,6 +70,12 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
     return f"is close {_close_in(told, found)}: {asked}"
 
 
+def _translated(found: CloseMark) -> str:
+    """The reason that tells what one of the two says in another language; "" if none does."""
+    told = zip(found.reasons, found.about, strict=False)
+    return next((reason for reason, about in told if about == About.TRANSLATION), "")
+
+
 def _close_in(aspects: str, found: CloseMark) -> str:
     return f"in {aspects}" if aspects else f"taken as a whole ({number(found.overall)})"
 
@@ -77,7 +83,7 @@ def _close_in(aspects: str, found: CloseMark) -> str:
 def _though_weak(found: CloseMark, report: Report) -> str:
     """That a mark whose words are weak counts for something while it is registered; "" for others."""
     source = on_weak_marks(held_in(found.mark, report))
-    if not source or found.mark.status != "live" or not any(tells_weak_words(one, found) for one in found.reasons):
+    if not source or found.mark.status != "live" or not has_weak_words(found):
         return ""
     return f"Its words are weak for such goods, but a registered mark counts for something ({source}). "
 

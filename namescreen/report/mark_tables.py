@@ -4,9 +4,11 @@ says of it."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from itertools import zip_longest
 
 from ..closeness.calibration import calibration
-from ..closeness.explanation import INSIDE, SAME_LETTERS
+from ..closeness.explanation import PARTLY
+from ..closeness.reason import About
 from ..goods import remark
 from ..lexicon.language_codes import language_name
 from ..marks.mark import Mark
@@ -14,7 +16,7 @@ from ..outcome import NotChecked
 from ..plain_text import cell, clauses, in_one_sentence, number, number_beside, plural, score_words, shorten, some
 from ..policy import GOODS_LINES, Level, level_of
 from ..screening.crowd import past_cases_tell
-from .findings import WEAK, conflict_of, grade_words, grades, mark_level, matters, milder, tells_weak_words
+from .findings import conflict_of, grade_words, grades, has_weak_words, mark_level, matters, milder
 from .layout import Part, Table
 from .mark_choice import FEWEST, marks_shown, why_named, worth_a_word
 from .model import CloseMark, NameEntry, Report
@@ -247,13 +249,15 @@ def mark_cells(found: CloseMark, today: str = "", markets: Sequence[str] = ()) -
 def _finding_and_why(found: CloseMark) -> str:
     """How grave a mark is, and the reasons that say more than the numbers beside them."""
     level = mark_level(found)
-    reasons = [reason for reason in found.reasons if _telling(reason, found)]
+    all_told = [*zip_longest(found.reasons, found.about[: len(found.reasons)], fillvalue="")]
+    told = [(reason, about) for reason, about in all_told if _is_telling(about, found)]
+    if len(told) > 1:  # letters that stand in both by chance tell nothing beside another reason
+        told = [one for one in told if one[1] != About.INSIDE] or told
+    reasons = [reason for reason, about in told if about != About.SAME]
     if conflict_of(found).identical:
-        reasons = ["the same name", *(reason for reason in reasons if not reason.startswith(SAME_LETTERS))]
-    if len(reasons) > 1:  # letters that stand in both by chance tell nothing beside another reason
-        reasons = [one for one in reasons if not one.startswith(INSIDE)] or reasons
+        reasons.insert(0, "the same name")
     if not reasons and not found.translation:
-        reasons = [one for one in found.reasons if _says_what_is_alike(one)][:1]
+        reasons = [reason for reason, about in all_told if _says_what_is_alike(about, found)][:1]
     if found.translation:
         reasons.insert(0, f"the name in {language_name(found.translation)}")
     if not isinstance(found.goods, NotChecked) and found.goods.reasons:
@@ -264,21 +268,21 @@ def _finding_and_why(found: CloseMark) -> str:
     if found.renewable_until:
         reasons.append(f"can be renewed until {found.renewable_until}")
     worded = "other markets" if level is Level.NOTHING and found.bites is False else level.words
-    told = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
-    return clauses(f"{grade_words(True, level) if found.knockout else worded}: {told}", _MOST_REASONS)
+    why = in_one_sentence(reasons) or ("little alike" if found.overall < _ALIKE else "no reason given")
+    return clauses(f"{grade_words(True, level) if found.knockout else worded}: {why}", _MOST_REASONS)
 
 
-def _says_what_is_alike(reason: str) -> bool:
-    return reason.startswith(("Appearance:", "Sound:")) and "little alike" not in reason
+def _says_what_is_alike(about: str, found: CloseMark) -> bool:
+    value = {About.APPEARANCE: found.appearance, About.SOUND: found.sound}
+    return any(about == aspect and closeness >= PARTLY for aspect, closeness in value.items())
 
 
-def _telling(reason: str, found: CloseMark) -> bool:
+def _is_telling(about: str, found: CloseMark) -> bool:
     """Whether a reason says more than the number beside it, as the readings of what sounds alike do."""
-    aspect, _, told = reason.partition(": ")
-    if reason.startswith(WEAK):
-        return tells_weak_words(reason, found)
-    if aspect == "Shared":
+    if about == About.WEAK:
+        return has_weak_words(found)
+    if about == About.SHARED:
         return not found.element
-    if aspect in ("Appearance", "Meaning"):
-        return "say" in told
-    return aspect != "Sound" or found.sound >= _HEARD
+    if about == About.SOUND:
+        return found.sound >= _HEARD
+    return about not in (About.APPEARANCE, About.MEANING)

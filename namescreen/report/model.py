@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import field
 
 from ..marks.mark import Mark
-from ..outcome import NotChecked
+from ..outcome import NotChecked, Unread
 from ..policy import LIKELY_REFUSED
 from ..records import dataclass
 
@@ -97,7 +97,9 @@ class CloseMark:
     of the brief, if there is one of these or markets differ: by how buyers hear it, whether they understand it, and
     whether what both share is free to all there. `element` says in a sentence what both have in common where one takes
     it over, or it is left without surplus words, `foreign` in a clause, without a full stop, which words of the name
-    the mark says in another language; `descriptive` that they share only words which describe the goods.
+    the mark says in another language; `descriptive` that they share only words which describe the goods. `about`
+    tells of each of the `reasons` what it is about (`closeness.reason.About`; () if that is not known), and `weak` are
+    the words of both that are weak in this field.
     """
 
     mark: Mark
@@ -121,6 +123,8 @@ class CloseMark:
     element: str = ""
     foreign: str = ""
     descriptive: bool = False
+    about: tuple[str, ...] = ()
+    weak: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,11 +225,12 @@ class Address:
 
 @dataclass(frozen=True, slots=True)
 class Addresses:
-    """How a name fits as a domain and a handle: `score` in [0, 1], 1 = fits best."""
+    """How a name fits as a domain and a handle: `score` in [0, 1], 1 = fits best. `slips` are likely misspellings."""
 
     score: float
     items: tuple[Address, ...] = ()
     reasons: tuple[str, ...] = ()
+    slips: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -242,7 +247,8 @@ class SharedWord:
 
 @dataclass(frozen=True, slots=True)
 class NameEntry:
-    """One name of the shortlist and everything found about it; `marks` closest first."""
+    """One name of the shortlist and everything found about it; `marks` closest first. `unread` are its words of which
+    nobody knows here what they say, and `explained` tells that whoever made it says how."""
 
     name: str
     words: tuple[str, ...]
@@ -255,6 +261,8 @@ class NameEntry:
     coverage: tuple[str, ...] = ()
     not_checked: tuple[NotChecked, ...] = ()
     shared_words: tuple[SharedWord, ...] = ()
+    unread: tuple[Unread, ...] = ()
+    explained: bool = False
 
     @property
     def category(self) -> str:

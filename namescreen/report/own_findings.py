@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from ..goods.verdicts import FREE, in_most_markets, of_the_markets, only_for_the_union
 from ..lexicon import lexicon
-from ..outcome import ASK_A_SPEAKER, NotChecked
+from ..outcome import NotChecked
 from ..plain_text import clauses, number, some
 from ..policy import EVERYWHERE, LIKELY_REFUSED, OWN_CHECK, PLAINLY_DESCRIPTIVE, Finding, Level
 from ..text import parse
@@ -14,7 +14,7 @@ from .model import Distinctiveness, MarketView, NameEntry
 
 __all__ = [
     "BORDERLINE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding",
-    "serious_in", "unread",
+    "serious_in",
 ]  # fmt: skip
 
 BORDERLINE = "borderline"
@@ -39,9 +39,9 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
         level = Level.SERIOUS if plainly else Level.LOOK
         reach = _reach(part, level)
     bars = part.category == "generic" or (plainly and in_most_markets(part.markets))
-    if level is Level.NOTHING and not bars and (asked := unread(part)):
-        word = asked.split('"')[1] if '"' in asked else "a word"
-        return Finding(OWN_CHECK, Level.MINOR, f'{scored} if "{word}" says nothing of the goods', part.score)
+    if level is Level.NOTHING and not bars and entry.unread:
+        told = f'{scored} if "{entry.unread[0].word}" says nothing of the goods'
+        return Finding(OWN_CHECK, Level.MINOR, told, part.score)
     if part.protected and (part.protected[0].serious or not bars):
         first = part.protected[0]
         told = f'"{first.sign}": {clauses(first.reason, 150)}'
@@ -72,13 +72,6 @@ def as_told(called: str, entry: NameEntry) -> str:
 def _is_joined(entry: NameEntry) -> bool:
     written = parse(entry.name).words
     return len(written) == 1 and len(entry.words) > 1 and not lexicon().known(written[0])
-
-
-def unread(found: Distinctiveness | NotChecked) -> str:
-    """What is said of a word of the name that looks like one of a buyers' language and is in no list, so that it may
-    say anything of the goods; "" if there is none."""
-    told = (found.because,) if isinstance(found, NotChecked) else found.reasons
-    return next((reason for reason in told if ASK_A_SPEAKER in reason), "")
 
 
 def describes(entry: NameEntry) -> bool:

@@ -6,7 +6,7 @@ from __future__ import annotations
 from ..outcome import NotChecked
 from ..plain_text import clauses, in_one_sentence, shorten, some
 from .model import Distinctiveness, NameEntry
-from .own_findings import NEAR_DESCRIPTIVE, for_the_union_alone, unread
+from .own_findings import NEAR_DESCRIPTIVE, for_the_union_alone
 
 __all__ = ["by_item", "on_distinctiveness"]
 
@@ -22,7 +22,7 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
             "a national mark in each market the better way?"
         ]
     if isinstance(found, NotChecked):
-        return [_on_what_was_not_judged(name, goods, told)] if (told := unread(found)) else []
+        return [_on_what_was_not_judged(name, goods, one.told) for one in entry.unread[:1]]
     if found.protected:
         first = found.protected[0]
         told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
@@ -58,8 +58,8 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
             f"{name} reads as describing {goods}{because}: would it be refused{where} until buyers know it as a mark, "
             f"or taken in another form{disclaimer}?{_rest_of_the_goods(found)}"
         ]
-    if told := unread(found):
-        return [_on_what_was_not_judged(name, goods, told)]
+    if entry.unread:
+        return [_on_what_was_not_judged(name, goods, entry.unread[0].told)]
     if found.places:
         return [_on_a_place(name, goods, found)]
     if found.category == "suggestive" and found.score < NEAR_DESCRIPTIVE:

@@ -29,6 +29,7 @@ __all__ = ["name_pages"]
 _MOST_READINGS = 8
 _DOMAINS, _HANDLES = 4, 2
 _FEW_LANGUAGES = 6  # named with each name
+_MOST_OF_LAW = 800  # characters
 _MAY_OBJECT = "What offices may object to, from memory"
 _ORDINARY = 3  # readings of severity 0 that are shown
 
@@ -93,8 +94,7 @@ def _name(entry: NameEntry, report: Report, common: Sequence[NotChecked], *, ali
 
 def _tells_more(entry: NameEntry) -> bool:
     """Whether the construction says more than the name itself, and than is said of its words beside the goods."""
-    plain = ("one word, ", "one English word", f"{some(entry.words)} ")
-    return bool(entry.construction) and not entry.construction.startswith(plain)
+    return entry.explained and bool(entry.construction)
 
 
 def _distinctiveness(entry: NameEntry) -> Iterable[Part]:
@@ -130,16 +130,16 @@ def _office(market: str) -> str:
 
 
 def _sentences(found: Distinctiveness) -> str:
-    told = [*found.reasons[:5]]
+    told = [_sentence(one) for one in found.reasons[:5]]
     if found.by_item:
-        told.append(f"By goods: {by_item(found)}")
+        told.append(_sentence(f"By goods: {by_item(found)}"))
     if found.laws and (found.shown == KEPT or not found.differs):
-        told.append(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides")
-    return " ".join(_sentence(text) for text in told)
+        told.append(_sentence(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides", _MOST_OF_LAW))
+    return " ".join(told)
 
 
-def _sentence(text: str) -> str:
-    text = clauses(text, 260 if not text.startswith(_MAY_OBJECT) else 800)
+def _sentence(text: str, most: int = 260) -> str:
+    text = clauses(text, most)
     return cell(text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", "…")) else "."))
 
 
@@ -208,7 +208,7 @@ def _addresses(entry: NameEntry) -> Iterable[Part]:
     if isinstance(found, NotChecked):
         yield f"{head} Not checked, because {cell(found.because)}."
         return
-    reasons = " ".join(_sentence(reason) for reason in found.reasons if not reason.startswith("Likely misspellings"))
+    reasons = " ".join(_sentence(reason) for reason in found.reasons)
     shown = [one for kind, most in (("domain", _DOMAINS), ("handle", _HANDLES)) for one in _of(found, kind)[:most]]
     asked = any(one.finding for one in shown)
     yield f"{head} Fit {number(found.score)} of 1, by length and spelling. {reasons}".rstrip()

@@ -113,12 +113,17 @@ def _sounding(closeness: Closeness, sound: float, told: str) -> Closeness:
 
 
 def _with_readings(told: str, reasons: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(_of_sound(told, one) if one.startswith("Sound:") else one for one in reasons)
+    from ..closeness.reason import About, about
+
+    return tuple(_of_sound(told, one) if about(one) is About.SOUND else one for one in reasons)
 
 
 def _of_sound(told: str, reason: str) -> str:
-    at = reason.find(" (")
-    return f"Sound: {told.format(reason[at:].rstrip('.') if at >= 0 else '')}."
+    from ..closeness.reason import About, Reason
+
+    read = reason.words if isinstance(reason, Reason) else ()
+    heard = f" ({' / '.join(read)})" if read else ""
+    return Reason(f"Sound: {told.format(heard)}.", About.SOUND, read)
 
 
 def _by_letters(name: str, mark: str) -> float:

@@ -105,7 +105,8 @@ def test_addresses_say_how_they_are_made_and_what_they_are_for() -> None:
         ("handle", "ferns", "within 5 characters; loses ill"),
     ]
     assert {one.taken for one in entry.addresses.items} == {None}
-    assert entry.addresses.reasons == ("Short.", "Likely misspellings: fernsil and ferncill.")
+    assert entry.addresses.reasons == ("Short.",)
+    assert entry.addresses.slips == ("fernsil", "ferncill")
 
 
 def test_the_construction_comes_from_the_lexicon() -> None:

@@ -9,7 +9,7 @@ import pytest
 
 from namescreen.brief import Brief
 from namescreen.marks import Mark
-from namescreen.outcome import NotChecked
+from namescreen.outcome import NotChecked, Unread
 from namescreen.policy import Level
 from namescreen.register import read_register
 from namescreen.report import Report, assemble, from_json, to_json, to_markdown
@@ -88,7 +88,7 @@ def test_a_weak_registered_mark_taken_over_whole_for_identical_goods_has_a_quest
     (found,) = report.names[0].marks  # type: ignore[misc]
     assert mark_level(found) >= Level.LOOK
     assert questions(report.names[0], report)[0].startswith("COZEE (no. UK00003000001, GB, Snood Ltd) is close")
-    weak = replace(found, reasons=("Weak in this field or in common use, so it counts less: \"cozee\"",))
+    weak = replace(found, weak=("cozee",))
     asked = questions(replace(report.names[0], marks=(weak,)), report)[0]
     assert "a registered mark counts for something (Court of Justice, C-196/11 P, F1-Live)" in asked
     pending = replace(weak, mark=replace(weak.mark, status="pending"))
@@ -176,7 +176,8 @@ def test_what_was_not_judged_is_asked_about_and_stands_behind_what_was(
 ) -> None:
     fanciful = Distinctiveness("fanciful", 0.6)
     judged = entry(replace(close("DUSKFALLS", 0.6), concern=0.55), name="Duskfall", distinctiveness=fanciful)
-    unjudged = entry(name="Weidlingen", distinctiveness=found)
+    unread = (Unread("weidlingen", UNREAD),)
+    unjudged = replace(entry(name="Weidlingen", distinctiveness=found), unread=unread)
     whole = replace(report, names=(unjudged, judged))
     missing = isinstance(found, NotChecked)  # else a word that only may be one is checked by a speaker, and no more
     assert "could not be judged" in questions(unjudged, whole)[0]

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import pytest
 
+from namescreen.closeness.reason import About
 from namescreen.marks import Mark
 from namescreen.outcome import NotChecked
 from namescreen.policy import STEPS
@@ -80,6 +81,7 @@ def test_what_a_name_is_hides_no_mark_to_look_closer_at(report: Report) -> None:
 def test_what_a_mark_says_alike_is_asked_in_whole_clauses(report: Report) -> None:
     held = 'In translation "abendrotglanz" may be read as "sunset glow"; "glow" says little of the maker.'
     found = replace(close("ABENDROTGLANZ", 0.6), appearance=0.3, sound=0.3, meaning=0.9, reasons=(held,))
+    found = replace(found, about=(About.TRANSLATION,))
     (question,) = questions(entry(found, name="Duskfall", words=("dusk", "fall")), report)
     assert '(In translation "abendrotglanz" may be read as "sunset glow"): would' in question
 
@@ -87,8 +89,6 @@ def test_what_a_mark_says_alike_is_asked_in_whole_clauses(report: Report) -> Non
 @pytest.mark.parametrize(
     ("found", "but"),
     [
-        (Distinctiveness("arbitrary", 0.8, ('"torvale": geographic: a place that the goods may come from',)),
-         '"torvale" names a place'),
         (NotChecked("distinctiveness", "a word is not known"), "was not checked"),
         (Distinctiveness("fanciful", 0.9, ('"torvale": coined',)), ""),
     ],
@@ -254,7 +254,7 @@ def test_what_an_eu_mark_would_meet_is_told_once(report: Report) -> None:
 def test_a_part_of_a_coined_word_makes_no_weak_mark(report: Report) -> None:
     weak = 'Weak in this field or in common use, so it counts less: "kind".'
     for text, told in (("TORKINDER", False), ("KIND TORVEN", True)):
-        found = replace(close(text, 0.8), reasons=(weak,), concern=0.8)
+        found = replace(close(text, 0.8), reasons=(weak,), about=(About.WEAK,), weak=("kind",), concern=0.8)
         text = laid_out(close_marks(entry(found, name="Torkinder Forge"), report), as_tables=True)
         assert (weak.rstrip(".") in text) is told
 

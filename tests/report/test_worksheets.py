@@ -10,6 +10,7 @@ from decimal import Decimal
 
 import pytest
 
+from namescreen.closeness.reason import About
 from namescreen.marks.mark import Mark
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import visible
@@ -306,8 +307,10 @@ def test_a_mark_says_only_what_is_known_of_it() -> None:
     assert register_cells(Mark("Rootmark")) == ("Rootmark", *["not stated"] * 7, "")
     assert mark_cells(close("Rootmark", 0.6))[1] == "look closer: no reason given"
     far = replace(close("x", 0.1), reasons=("Appearance: little alike", "Sound: little alike"))
+    far = replace(far, about=(About.APPEARANCE, About.SOUND))
     assert mark_cells(far)[1] == "nothing found: little alike"
     near = replace(close("x", 0.9, knockout=True), reasons=("Sound: close", "Meaning: little alike"))
+    near = replace(near, about=(About.SOUND, About.MEANING))
     assert mark_cells(near)[1] == "knockout: Sound: close"
 
 
