@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import number_beside, plural, some
 from namescreen.policy import GOODS_LINES, Level, level_of
+from namescreen.screening.foreign_words import told_of
 
 from .output import BELOW, Row, width
 
@@ -62,7 +63,7 @@ def below(close: CloseMark) -> str:
 def of_the_whole(close: CloseMark) -> tuple[str, ...]:
     """What is said under a mark of its whole, and not for each aspect: the common element, and words of the name that
     it says in another language."""
-    return tuple(filter(None, (close.element, close.foreign and f"{close.foreign}.")))
+    return tuple(filter(None, (close.element, f"{told_of(close.foreign)}." if close.foreign else "")))
 
 
 def _of_these_words(close: CloseMark) -> str:

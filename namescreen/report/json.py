@@ -164,10 +164,15 @@ def _read(kind: Any, value: Any, place: str, source: str) -> Any:
 _WORDS = {str: "a text", int: "a whole number", float: "a number", bool: "true or false"}
 
 
+_ONCE_SENTENCES = {"foreign"}
+"""Keys that earlier versions wrote as a sentence: what is read as if it had been left out."""
+
+
 def _read_record(kind: Any, value: Any, place: str, source: str) -> Any:
     if not isinstance(value, dict):
         raise _wrong(source, place, "must be an object")
     known = {item.name: item for item in fields(kind)}
+    value = {name: one for name, one in value.items() if not (name in _ONCE_SENTENCES and isinstance(one, str))}
     for name in value.keys() - known.keys():
         raise _wrong(source, f"{place}.{name}", "is not a key of a report")
     for name, item in known.items():

@@ -7,6 +7,7 @@ from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import number, shorten, some
 from ..screening.crowd import says_little
+from ..screening.foreign_words import told_of
 from ..screening.surplus import rest_of_both
 from ..screening.taken_over import taken_over
 from ..text import parse
@@ -54,7 +55,7 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
     if found.translation:
         return f"says it in {language_name(found.translation)}: would the shared idea alone be held against {name}"
-    said = found.foreign or _translated(found)
+    said = told_of(found.foreign) or _translated(found)
     if said and max(found.appearance, found.sound) < ALIKE:
         read = shorten(said.partition("; ")[0].rstrip("."), 130)
         return f"says something alike ({read}): would the shared idea alone be held against {name}"

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from ..policy import STEPS, Level
 from ..screening.crowd import says_little
+from ..screening.foreign_words import told_of
 from ..text import parse
 from ..text.inflection import other_number
 from .findings import conflict_of, is_of_other_goods, is_over, mark_level, matters
@@ -67,7 +68,8 @@ def why_named(found: CloseMark, entry: NameEntry, goods: str) -> str:
     if found.bites is False or (is_of_other_goods(found) and not nowhere_told):
         return ""
     if found.foreign:
-        return found.foreign[0].lower() + found.foreign[1:]
+        told = told_of(found.foreign)
+        return told[0].lower() + told[1:]
     ours = {word for word in parse(entry.name).words if len(word) >= _SHORTEST and not says_little(word, goods)}
     held = [word for word in parse(found.mark.text).words if word in ours or not ours.isdisjoint(other_number(word))]
     if not held and conflict_of(found).comparable:

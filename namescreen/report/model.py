@@ -13,6 +13,7 @@ from ..marks.mark import Mark
 from ..outcome import NotChecked, Unread
 from ..policy import LIKELY_REFUSED
 from ..records import dataclass
+from ..screening.foreign_words import ForeignWord
 
 __all__ = [
     "CHECKS",
@@ -96,8 +97,8 @@ class CloseMark:
     of the others that bite in further markets, and `levels` of each market where it or one of these holds, in the order
     of the brief, if there is one of these or markets differ: by how buyers hear it, whether they understand it, and
     whether what both share is free to all there. `element` says in a sentence what both have in common where one takes
-    it over, or it is left without surplus words, `foreign` in a clause, without a full stop, which words of the name
-    the mark says in another language; `descriptive` that they share only words which describe the goods. `about`
+    it over, or it is left without surplus words, `foreign` which words of the name the mark
+    says in another language; `descriptive` that they share only words which describe the goods. `about`
     tells of each of the `reasons` what it is about (`closeness.reason.About`; () if that is not known), and `weak` are
     the words of both that are weak in this field.
     """
@@ -121,7 +122,7 @@ class CloseMark:
     elsewhere: tuple[Elsewhere, ...] = ()
     levels: tuple[InMarket, ...] = ()
     element: str = ""
-    foreign: str = ""
+    foreign: tuple[ForeignWord, ...] = ()
     descriptive: bool = False
     about: tuple[str, ...] = ()
     weak: tuple[str, ...] = ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..marks.mark import Mark
 from ..plain_text import shorten, some
 from ..policy import MIDDLE_OF_LOOK, Level, level_of
+from ..screening.foreign_words import told_of
 from ..territories import law_of
 from .findings import conflict_of, is_of_other_goods, mark_level
 from .law import objection, on_citing_offices
@@ -97,8 +98,8 @@ def asks_of_equivalents(found: CloseMark, report: Report) -> bool:
 def on_equivalents(title: str, found: CloseMark, name: str, report: Report) -> str:
     """The question on a mark that says words of the name in another language, where an examiner translates."""
     return (
-        f"{title} says in another language what is in {name} ({shorten(found.foreign, 80)}), and in US an examiner "
-        f"translates common modern languages before comparing ({_EQUIVALENTS}). "
+        f"{title} says in another language what is in {name} ({shorten(told_of(found.foreign), 80)}), and in US an "
+        f"examiner translates common modern languages before comparing ({_EQUIVALENTS}). "
         f"So {objection(name, held_in(found.mark, report))}"
     )
 

@@ -18,6 +18,7 @@ from ..records import dataclass
 from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
+from .foreign_words import ForeignWord, told_of
 from .heard import SOME_SOUND
 from .in_markets import as_heard_where, freed
 from .owners import by_owner, gravest_first
@@ -161,33 +162,38 @@ class Checks:
             closeness = compare(name, marks[0].text, name_goods=self.goods)
         spaced = hit.spaced if hit.name == name else None
         closeness = as_readers_divide(name, marks[0].text, closeness, name_goods=self.goods, spaced=spaced).closeness
-        said, held = name, ""
-        language = self._translated(name, marks[0], closeness, translated_in)
+        said = name
+        held: tuple[ForeignWord, ...] = ()
+        language = self._translated(name, marks[0], closeness)
         if not language and (rest := rest_of(name, self.goods)):
-            language = self._translated(rest, marks[0], closeness, translated_in)
+            language = self._translated(rest, marks[0], closeness)
             said = rest if language else name
         if said != name or not language:
-            held = self._translated(name, marks[0], closeness, foreign_words_held)
+            held = self._asked(name, marks[0], closeness, foreign_words_held) or ()
         if not is_close(closeness.overall, closeness.meaning) and not language:
             return ()
-        closeness = _told_first(f"{held}." if held else "", closeness)
+        closeness = _told_first(f"{told_of(held)}." if held else "", closeness)
         judged = (self._judged(name, mark, closeness, language, said, held) for mark in marks)
         return by_owner(sorted(judged, key=lambda one: gravest_first(one, self.today)), len(hit.marks))
 
-    def _translated(
-        self, said: str, mark: Mark, closeness: Closeness, how: Callable[[str, str, Sequence[str]], str]
-    ) -> str:
+    def _translated(self, said: str, mark: Mark, closeness: Closeness) -> str:
+        """The language in which `mark` says all of `said`; "" for none."""
+        return self._asked(said, mark, closeness, translated_in) or ""
+
+    def _asked(
+        self, said: str, mark: Mark, closeness: Closeness, how: Callable[[str, str, Sequence[str]], Found]
+    ) -> Found | None:
         """What is found by `how` of `said` in `mark`, in the languages of the buyers, those of the market where it
-        holds first; "" where it is not close enough in meaning to be looked at."""
+        holds first; None where it is not close enough in meaning to be looked at."""
         if closeness.meaning < SOME_MEANING or closeness.appearance >= 1:
-            return ""
+            return None
         buyers, local = self._buyers(), languages_of(mark.territories) if mark.territories else ()
         asked = sorted(buyers, key=lambda language: language not in local)
         found = _made("meaning", lambda: how(said, mark.text, asked))
-        return found if isinstance(found, str) else ""
+        return None if isinstance(found, NotChecked) else found
 
     def _judged(
-        self, name: str, mark: Mark, closeness: Closeness, language: str, said: str, foreign: str
+        self, name: str, mark: Mark, closeness: Closeness, language: str, said: str, foreign: tuple[ForeignWord, ...]
     ) -> CloseMark:
         from ..closeness import compare
 

@@ -10,6 +10,7 @@ from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..policy import Conflict, Level, level_of
 from ..records import dataclass
+from .foreign_words import ForeignWord
 from .json import number, plain
 
 if TYPE_CHECKING:
@@ -106,8 +107,8 @@ class CloseMark:
     languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in
     none. `by_market` tells how it is heard, understood and free in each of them. Closeness, `abroad`, `free` and
     `knockout` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
-    both where one takes it over from the other, or it is left without surplus words; `foreign` which words of the name
-    the mark says in another language; "" for neither. Both are among the reasons too.
+    both where one takes it over from the other, or it is left without surplus words; "" for neither;
+    `foreign` which words of the name the mark says in another language. Both are among the reasons too.
     """
 
     mark: Mark
@@ -132,7 +133,7 @@ class CloseMark:
     holds: tuple[str, ...] = ()
     by_market: tuple[InMarket, ...] = ()
     element: str = ""
-    foreign: str = ""
+    foreign: tuple[ForeignWord, ...] = ()
 
     @property
     def elsewhere(self) -> tuple[Elsewhere, ...]:

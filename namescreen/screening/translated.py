@@ -16,10 +16,10 @@ from itertools import islice, product
 from ..lexicon.language_codes import LANGUAGES
 from ..marks.mark import Mark
 from ..marks.territory import bites_where
-from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, understood_in
 from ..text import fold, parse
 from .crowd import divided, says_little
+from .foreign_words import ForeignWord
 
 __all__ = [
     "EVERYDAY", "foreign_words_held", "known_to_buyers", "other_forms", "rest_of", "said_from", "translated_in",
@@ -236,25 +236,23 @@ def _alike(word: str, other: str) -> float:
     return float(Levenshtein.normalized_similarity(word, other))
 
 
-def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> str:
-    """Which words of the name the mark says in a language of the buyers, as a sentence; "" if it says none.
+def foreign_words_held(name: str, mark: str, languages: Sequence[str]) -> tuple[ForeignWord, ...]:
+    """Which words of the name the mark says in a language of the buyers; () if it says none.
 
     Less than `translated_in`: the rest of the two may say different things. A word that is commoner in English than in
     the other language is read as English.
     """
-    from ..lexicon.language_codes import language_name
-
     asked = _known(languages)
     ours, theirs = ({word for words in _divisions(text) for word in words} for text in (name, mark))
-    told: dict[str, list[str]] = {}
+    told: list[ForeignWord] = []
     for word in sorted(ours - theirs):
         for other in sorted(theirs - ours):
             language = next((one for one in asked if _is_said_by(word, other, one)), "")
             if not language and any(_is_said_by(other, word, one) for one in asked):
                 language = ENGLISH
             if language:
-                told.setdefault(language, []).append(f'"{other}" says "{word}"')
-    return "; ".join(f"In {language_name(language)} {some(words)}" for language, words in told.items())
+                told.append(ForeignWord(language, other, word))
+    return tuple(told)
 
 
 def _is_said_by(english: str, word: str, language: str) -> bool:

@@ -20,6 +20,7 @@ from namescreen.report.questions import questions
 from namescreen.report.sensitivity import standings
 from namescreen.report.upkeep import upkeep
 from namescreen.screening import screen
+from namescreen.screening.foreign_words import ForeignWord
 from tests.report.test_worksheets import close, entry
 
 GOODS = "wool blankets, cushions"
@@ -155,7 +156,7 @@ def test_a_dead_mark_of_the_very_words_for_such_goods_is_not_hidden_by_a_live_on
 
 def test_foreign_equivalents_are_asked_about_for_a_foreign_name_too(report: Report) -> None:
     """TMEP 1207.01(b)(vi): the name is translated as well as the mark; what is not held in the US is not asked so."""
-    found = replace(close("FROSTY OWL", 0.5), concern=0.42, bites=True, foreign='In English "owl" says "hibou"')
+    found = replace(close("FROSTY OWL", 0.5), concern=0.42, bites=True, foreign=(ForeignWord("en", "owl", "hibou"),))
     asking = replace(report, markets=("US", "FR"))
     american = replace(found, mark=replace(found.mark, territories=("US",), status="live"))
     (question, *_) = questions(entry(american, name="Hibou Frileux"), asking)

@@ -13,6 +13,7 @@ from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import read_register
 from namescreen.screening import checks, screen
+from namescreen.screening.foreign_words import told_of
 from namescreen.screening.translated import foreign_words_held, translated_in
 from tests.screening.conftest import marks_of, validate
 
@@ -127,7 +128,7 @@ def test_a_protected_sign_is_a_finding_and_a_question_of_its_own(tmp_path: Path)
 )
 def test_a_mark_that_says_a_word_of_the_name_is_not_said_to_be_the_name(name: str, mark: str, told: str) -> None:
     """Only marks of the same meaning are foreign equivalents (TMEP 1207.01(b)(vi)(B): exact equivalence)."""
-    held = foreign_words_held(name, mark, ["fr"])
+    held = told_of(foreign_words_held(name, mark, ["fr"]))
     if translated_in(name, mark, ["fr"]):
         assert not told
     else:
