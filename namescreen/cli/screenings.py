@@ -188,7 +188,8 @@ def _told(found: Finding, title: str) -> str:
 def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
     """Write all about a name; what holds for several names is told once, and kept in `said`."""
     from namescreen.report.assembly import entry_of
-    from namescreen.report.findings import worst_words
+    from namescreen.report.findings import finding_of, worst_words
+    from namescreen.report.own_findings import DISTINCTIVE
 
     entry = entry_of(one, with_reasons=False)
     _head(one.name, form)
@@ -207,7 +208,9 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
     else:
         judged = entry.distinctiveness
         reasons = "" if isinstance(judged, NotChecked) else "; ".join(judged.reasons)
-        say_point(f"distinctiveness: {_distinctive(one, entry)}" + (f"; {reasons}" if reasons else ""), form)
+        own = finding_of(entry, OWN_CHECK)  # as the table of all names says it
+        head = own.evidence if own.label == DISTINCTIVE else own.words
+        say_point(f"distinctiveness: {head}" + (f"; {reasons}" if reasons else ""), form)
         laws = "; ".join(one.distinctiveness.laws)
         if laws and laws not in said:
             said.add(laws)
@@ -313,21 +316,6 @@ def _head(text: str, form: Format) -> None:
     sys.stdout.write(f"\n## {cell(text)}\n\n" if form is Format.markdown else "\n")
     if form is not Format.markdown:
         say_below(text, indent="")
-
-
-def _distinctive(one: Screening, entry: NameEntry) -> str:
-    from namescreen.report.findings import finding_of
-    from namescreen.report.own_findings import as_told
-
-    found = one.distinctiveness
-    if isinstance(found, NotChecked):
-        return "not checked"
-    own = finding_of(entry, OWN_CHECK)
-    if own.bars and any(sign.serious for sign in found.protected):  # whatever its words are for the goods
-        return own.title
-    views = {view.market: view.called for view in found.markets}
-    differ = f" ({', '.join(f'{market} {called}' for market, called in views.items())})"
-    return f"{as_told(found.called, entry)} {number(found.score)}{differ if len(set(views.values())) > 1 else ''}"
 
 
 def _csv_rows(row: Row) -> Iterator[Row]:

@@ -13,10 +13,12 @@ from ..text import parse
 from .model import Distinctiveness, MarketView, NameEntry
 
 __all__ = [
-    "BORDERLINE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone", "own_finding",
-    "serious_in",
+    "BORDERLINE", "DISTINCTIVE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone",
+    "own_finding", "serious_in",
 ]  # fmt: skip
 
+DISTINCTIVE = "distinctive"
+"""What is said of a name that is inherently distinctive."""
 BORDERLINE = "borderline"
 """What is said of a suggestive name near the line to a descriptive one."""
 NEAR_DESCRIPTIVE = 0.55
@@ -136,4 +138,4 @@ def _kept_where(part: Distinctiveness) -> str:
 def _unbarred(part: Distinctiveness) -> str:
     """What is said of a name that is inherently distinctive."""
     near = part.category == "suggestive" and part.score < NEAR_DESCRIPTIVE
-    return BORDERLINE if near else "distinctive"
+    return BORDERLINE if near else DISTINCTIVE
