@@ -153,8 +153,8 @@ def _closeness(scores: Scores, explained: Callable[[], tuple[str, ...]], unheard
 
 
 def without_meaning(closeness: Closeness) -> Closeness:
-    """`closeness` of a coined name, whose meaning is not checked unless the other is the same; the reasons say so."""
-    if closeness.appearance >= 1 or any(one.check == "meaning" for one in closeness.not_checked):
+    """`closeness` of a coined name, whose meaning is not checked, be the other the same; the reasons say so."""
+    if any(one.check == "meaning" for one in closeness.not_checked):
         return closeness
     unknown = (NotChecked("meaning", COINED), *closeness.not_checked)
     told = with_reasons(closeness, _with_no_meaning)

@@ -12,12 +12,12 @@ from .mark_tables import briefly, by_market, mark_cells, told_in_short
 from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
 from .own_questions import by_item
-from .questions import cited, questions
+from .questions import grave_questions
 from .register_facts import LACKS
 
 __all__ = ["fallen"]
 
-_MARKS, _FURTHER = 3, 4  # marks by which it falls that are told whole, and others that are named
+_MARKS, _FURTHER = 5, 4  # marks to look closer at that are told whole, and others that are named
 
 
 def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
@@ -25,17 +25,14 @@ def fallen(entry: NameEntry, report: Report) -> Iterable[str]:
     yield f"### {cell(shorten(entry.name, 120))}"
     yield " ".join(filter(None, (f"Falls: **{cell(worst_words(entry))}**.", by_market(entry, report))))
     ordered = matters(entry)
-    told = [found for found in ordered if found.knockout] or [
-        found for found in ordered if mark_level(found) >= Level.LOOK
-    ]
+    told = [found for found in ordered if mark_level(found) >= Level.LOOK]
     own, marks = [*_of_its_own(entry)], [_mark(found, report) for found in told[:_MARKS]]
     barred = finding_of(entry, OWN_CHECK).bars
     lines = [*(own if barred else []), *marks, *_further(ordered, told[:_MARKS]), *([] if barred else own)]
     yield "\n".join(f"- {line}" for line in lines)
-    if asked := questions(entry, report):
-        further = [found for found in ordered if mark_level(found) >= Level.SERIOUS and cited(found) not in asked[0]]
-        more = f" And the same of {some(map(cited, further))}." if further else ""
-        yield f"If it is to be kept, ask: {cell(asked[0] + more)}"
+    if asked := grave_questions(entry, report):
+        yield "If it is to be kept, ask:"
+        yield "\n".join(f"{at}. {cell(question)}" for at, question in enumerate(asked, 1))
 
 
 def _of_its_own(entry: NameEntry) -> Iterable[str]:

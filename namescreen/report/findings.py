@@ -29,6 +29,9 @@ ALIKE = 0.6
 
 _PLAINLY = 0.2  # by how much meaning outdoes form then; both ours, not fitted
 
+NOT_JUDGED = "not judged"
+"""What is said of a name of which it is not known what it is for the goods."""
+
 UNASKED = "not looked up"
 """What is said of addresses that nobody was asked about."""
 
@@ -117,11 +120,18 @@ def findings(entry: NameEntry) -> tuple[Finding, ...]:
     """One finding a check, in the order of `CHECKS`."""
     parts = (entry.marks, entry.distinctiveness, entry.readings, entry.addresses)
     return tuple(
-        Finding(check, Level.NOT_CHECKED, part.because, None)
-        if isinstance(part, NotChecked)
-        else _finding(check, part, entry)
+        _unmade(check, part, entry) if isinstance(part, NotChecked) else _finding(check, part, entry)
         for check, part in zip(CHECKS, parts, strict=True)
     )
+
+
+def _unmade(check: str, part: NotChecked, entry: NameEntry) -> Finding:
+    """A check that was not made. A name that hangs on a word which may say anything of the goods asks for a closer
+    look: that nobody knows it here is nothing in its favour."""
+    if check == policy.OWN_CHECK and entry.unread:
+        told = f'"{entry.unread[0].word}" may name or describe the goods: ask who speaks its language'
+        return Finding(check, Level.LOOK, told, None, label=NOT_JUDGED)
+    return Finding(check, Level.NOT_CHECKED, part.because, None)
 
 
 def finding_of(entry: NameEntry, check: str) -> Finding:

@@ -42,10 +42,13 @@ from .register_facts import (
 )
 from .upkeep import is_international, use_is_due
 
-__all__ = ["asked_about", "cited", "general_questions", "questions"]
+__all__ = ["asked_about", "general_questions", "grave_questions", "questions"]
 
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
+
+MOST_GRAVE = 4
+"""Questions on a name that falls."""
 
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
@@ -70,6 +73,14 @@ def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
         *_on_addresses(entry),
     ]
     return tuple(asked[:MOST])
+
+
+def grave_questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
+    """The questions on a name that falls, on what it is for the goods and on each mark that is serious or more, at most
+    `MOST_GRAVE`; the first one of all where there is none of these."""
+    own = on_distinctiveness(entry) if flaw_of_its_own(findings(entry)) >= Level.SERIOUS else []
+    marks = [asked for found, asked in _asked(entry, report) if asked and mark_level(found) >= Level.SERIOUS]
+    return tuple([*own, *marks][:MOST_GRAVE]) or questions(entry, report)[:1]
 
 
 def general_questions(report: Report) -> tuple[str, ...]:
@@ -110,7 +121,7 @@ def _likely(report: Report) -> str:
     return f"; likely {some(map(str, likely), 'or')}, from the goods, and the office decides" if likely else ""
 
 
-def cited(found: CloseMark) -> str:
+def _cited(found: CloseMark) -> str:
     """A mark as questions cite it: its words, number, office and owner."""
     mark = found.mark
     office = "" if mark.office and mark.number.startswith(mark.office) else shorten(mark.office, 12)
@@ -133,7 +144,7 @@ def _on_further_marks(entry: NameEntry, report: Report) -> list[str]:
     asked = asked_about(entry, report)
     left = [found for found in matters(entry) if mark_level(found) >= Level.LOOK and found not in asked]
     more = [f"{len(left) - _MARKS} more"] if len(left) > _MARKS else []
-    told = some([*map(cited, left[:_MARKS]), *more])
+    told = some([*map(_cited, left[:_MARKS]), *more])
     return [f"The same is to be asked of {told}: does any of these stand in the way?"] if left else []
 
 
@@ -145,7 +156,7 @@ def _on_undesignated_marks(entry: NameEntry, report: Report) -> list[str]:
     named = [*marks_shown(entry, asked), *worth_a_word(entry, report.goods)]
     unknown = [one for one in named if is_international(one.mark) and not one.mark.territories]
     left = [one for one in unknown if one not in asked and not one.mark.is_dead]
-    told = some(map(cited, left[:_MARKS]))
+    told = some(map(_cited, left[:_MARKS]))
     verb = "does" if len(left) == 1 else "do"
     return [f"Where {verb} {told} hold? The list does not say, but the register that WIPO keeps does."] if left else []
 
@@ -184,7 +195,7 @@ def _on_other_goods(found: Sequence[CloseMark]) -> str:
     """The question on several marks that are the very name, for goods that have little to do with ours: first whether
     the goods are similar, then whether a mark reaches further."""
     more = [f"{len(found) - _MARKS} more"] if len(found) > _MARKS else []
-    told = some([*map(cited, found[:_MARKS]), *more])
+    told = some([*map(_cited, found[:_MARKS]), *more])
     return (
         f"{told} are the same name, for other goods: would these be held similar to ours all the same? If not, is one "
         "of these marks known well enough to be protected beyond them?"
@@ -205,7 +216,7 @@ def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, repor
     """The question on the nearest mark for goods like ours in markets where none such was asked about."""
     where = f" in {some(markets)}" if markets else ""
     question = (
-        f"{cited(found)} is minor, but the nearest{where} for goods that may be like ours: it "
+        f"{_cited(found)} is minor, but the nearest{where} for goods that may be like ours: it "
         f"{in_which_way(found, name, report, generic=generic)}?"
     )
     return " ".join((question, *in_force_notes(found.mark, report)))
@@ -213,7 +224,7 @@ def _on_the_nearest(found: CloseMark, markets: tuple[str, ...], name: str, repor
 
 def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> str:
     """The question that a mark raises, by case; empty where it raises none."""
-    title, conflict = cited(found), conflict_of(found)
+    title, conflict = _cited(found), conflict_of(found)
     if found.lapsed:
         first = f"Does {title} still live? {lapsed_words(found.mark)} If it does: "
         title = shorten(found.mark.text, 60)
@@ -258,7 +269,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
             f"{_on_languages(found, name, report)}"
         ).rstrip()
     elif asks_of_equivalents(found, report):
-        question = on_equivalents(cited(found), found, name, report) + f"{_goods_clause(found)}?"
+        question = on_equivalents(_cited(found), found, name, report) + f"{_goods_clause(found)}?"
     elif mark_level(found) >= Level.LOOK:
         question = f"{title} {in_which_way(found, name, report, generic=generic)}{_goods_clause(found)}?"
     else:
@@ -280,7 +291,7 @@ def _on_languages(found: CloseMark, name: str, report: Report) -> str:
 
 def _on_ended_mark(found: CloseMark, name: str, report: Report) -> str:
     """The question that a mark raises that its list calls dead; empty where it raises none."""
-    title = cited(found)
+    title = _cited(found)
     if found.renewable_until:
         return (
             f"The term of {title} ran out on {when_it_ended(found.mark, report.date)}, and it can be renewed until "

@@ -86,7 +86,7 @@ def _lists_searched(report: Report) -> Iterable[Part]:
         yield Table(
             ("Market", "Rows in your lists", "No row of"),
             tuple(
-                (one.market, "; ".join(one.searched) or "none", "; ".join(one.missing) or "a row of each")
+                (one.market, "; ".join(one.searched) or "none", "; ".join(one.missing) or "none: every kind has a row")
                 for one in market_cover(report)
             ),
         )
@@ -180,7 +180,7 @@ def next_steps(report: Report) -> Iterable[str]:
         "Search the web, shops and the company register for the names that remain: use counts without registration, "
         "and in some countries it comes before a later filing.",
         "Have a native speaker of each market say the remaining names aloud, and hear what they hear.",
-        "Take this report to a qualified adviser, with the questions above, before paying for print, domain or stock.",
+        "Take this report to a qualified adviser, with the questions below, before paying for print, domain or stock.",
         "Ask the office, or the adviser, about classes, fees and time limits before filing; they differ by country.",
         "Keep this report's JSON form, and run it again before launch with `--since` to see what has changed.",
     )

@@ -89,7 +89,7 @@ def _is_unjudged(found: Sequence[Finding], made: Collection[str]) -> bool:
     """Whether it is not known what a name is for the goods, though it is of other names: it stands behind those of its
     group that were judged."""
     own = next(one for one in found if one.check == OWN_CHECK)
-    return own.level is Level.NOT_CHECKED and own.check in made
+    return own.value is None and own.check in made
 
 
 def _weighed(rows: Iterable[_Row], weights: Weights) -> tuple[str, ...]:

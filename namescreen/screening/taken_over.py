@@ -91,7 +91,7 @@ def taken_over(name: str, mark: Mark, goods: str) -> TakenOver | None:
             for words in dict.fromkeys((other, _divided(other) if length >= SHORTEST else other)):
                 if added := _without_forms(_rest(words, "".join(common)), whole):
                     left_out = tuple(word for word in whole if word not in common)
-                    return _told(" ".join(common), added, left_out, by_mark, mark.owner, goods)
+                    return _told(" ".join(common), added, left_out, by_mark, mark, goods)
     return None
 
 
@@ -140,10 +140,10 @@ def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
 
 
 def _told(
-    common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, owner: str, goods: str
+    common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, mark: Mark, goods: str
 ) -> TakenOver:
-    plain = tuple(word for word in added if says_little(word, goods))
-    called = house_words(owner, common) if by_mark and _JOINING.isdisjoint(added) else ()  # two joined are equals
+    plain = tuple(word for word in added if says_little(word, goods) or (by_mark and says_little(word, mark.goods)))
+    called = house_words(mark.owner, common) if by_mark and _JOINING.isdisjoint(added) else ()  # two joined are equals
     house = tuple(word for word in called if word in added and word not in plain)
     left = tuple(word for word in added if word not in plain and word not in house)
     second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
