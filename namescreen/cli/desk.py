@@ -7,7 +7,7 @@ import shlex
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
-from itertools import islice
+from itertools import chain
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,18 +15,19 @@ from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError, Problem
 from namescreen.files import write_whole
 from namescreen.generation import Candidate, Session, Step, candidates
+from namescreen.generation.brief_terms import words_of
 from namescreen.generation.paging import good_names, least_score
-from namescreen.generation.senses import doubt, meaning_found, meaning_of_several
+from namescreen.generation.senses import doubt
 from namescreen.generation.steering import SHORTLIST_HEAD, journal, shortlist_text
-from namescreen.generation.wanted import usable_words
-from namescreen.lexicon import lexicon
 from namescreen.plain_text import bounded, plural, shorten, some, visible
 from namescreen.text import fold
 
-from .output import PARTS_SHOWN, definitions, folded, say_below
+from .output import definitions, folded
 from .outputs import unfit_output
+from .steer_concepts import concept_step, done_words, why_not
 from .steer_input import PipedLines, names_in
-from .steer_names import name_key, named_in
+from .steer_known import KnownNames, explain
+from .steer_names import named_in
 from .steer_page import show_page
 from .steer_words import (
     COMMANDS,
@@ -34,11 +35,8 @@ from .steer_words import (
     HELP,
     HINT,
     SHORT,
-    concept_step,
-    done_words,
     in_other_words,
     last_words,
-    own_words,
     sense_lines,
     taste_lines,
     undo_words,
@@ -55,11 +53,11 @@ PAGE = 12
 
 _DONE = {"keep": "Kept", "unkeep": "No longer kept", "drop": "Dropped", "more": "More like", "less": "Fewer like"}
 """What is said after a step about names."""
-_DIGITS = 5  # no page has numbers so long
-LISTED = 120
-"""Names of the plain list that are known here: three times what it shows unless told otherwise."""
+_SO_ALREADY = {"keep": "Kept already", "unkeep": "Not on the shortlist", "drop": "Dropped already"}
+"""What is said where that is so before it."""
 MOST_REFUSED = 100
 """Lines of a pipe that ask for nothing known, after which it is taken for something else than a session."""
+
 
 @dataclass
 class Desk:
@@ -79,14 +77,13 @@ class Desk:
     """Whether the next page is a new one though older ones follow: what is asked for has changed."""
     lowered: int = 0
     """How many times the maker has gone on past the last good names."""
-    listed: dict[str, Candidate] | None = None
-    """The first names of the plain list, once one was asked for."""
     refused: int = 0
     """How many lines asked for nothing that could be done."""
 
     def __post_init__(self) -> None:
         self.pages += self.session.pages
         self.at = self.session.at
+        self.names = KnownNames(self.brief, self.register, self.shortlist_file)
 
     @property
     def page(self) -> Sequence[Candidate | Step]:
@@ -202,14 +199,22 @@ class Desk:
             takes = f"{kind} takes numbers of this page, 1 to {len(self.page)}, or names: {kind} 3 5-7"
             self._refuse(" ".join(filter(None, (self._no_names(unknown, kind), takes))))
             return
-        steps = [Step.about(kind, one) for one in chosen]
-        self._step(*(replace(step, joined=place > 0) for place, step in enumerate(steps)))
-        total = len(self.session.kept) + len(self._others())
-        self.say(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
+        done = [one for one in chosen if self.session.is_so(kind, one.text)]
+        if done:
+            self.say(f"{_SO_ALREADY[kind]}: {', '.join(one.text for one in done)}.")
+        chosen = [one for one in chosen if one not in done]
+        if chosen:
+            left_out = [one for one in chosen if one.text not in self.session.shown]
+            self._step(*self.session.about(kind, chosen, words_of(self.session.brief(self.brief))))
+            total = len(self.session.kept) + len(self._others())
+            self.say(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
+            for one in left_out if kind == "keep" else ():
+                if because := self.names.because(one.text):
+                    self.say(f"{one.text} was left out of the pages: {because}.")
+            self.stream = None
         if unknown:
             self._refuse(self._no_names(unknown, kind))
-        self.stream = None
-        if kind in ("more", "less"):
+        if chosen and kind in ("more", "less"):
             self.anew = True
             self.next_page()
 
@@ -229,19 +234,11 @@ class Desk:
         return [name for name in dict.fromkeys(names_in(self.shortlist_file)[1]) if fold(name) not in own]
 
     def _concept(self, word: str, rest: str) -> None:
+        problem = why_not(word, rest, self.session.brief(self.brief), [one.text for page in self.pages for one in page])
+        if problem:
+            self._refuse(f"{problem}. Nothing is changed.")
+            return
         step = concept_step(word, rest)
-        if not usable_words(step.text):
-            self._refuse(f"{step.text!r} has no letters a to z, and names are made of them. Nothing is changed.")
-            return
-        asked = Concept.read(rest)
-        instead = meaning_of_several(asked)
-        if instead:
-            self._refuse(f"{rest!r} gives a meaning to several words. {instead}. Nothing is changed.")
-            return
-        if not meaning_found(asked) and lexicon().known(asked.word):
-            unfound = f"No meaning of {asked.word!r} fits {' '.join(asked.senses)!r}"
-            self._refuse(f"{unfound}: `senses {asked.word}` lists them. Nothing is changed.")
-            return
         self._step(step)
         self.say(done_words(word, step))
         doubted = doubt(Concept(step.text, step.senses)) if word == "add" else ""
@@ -277,48 +274,17 @@ class Desk:
         self._show_page()
 
     def _explain(self, rest: str) -> None:
-        one = self._named(rest)
-        if one is None:
-            what = f"{rest!r} is no name shown so far. " * bool(rest)
-            which, own = f"Say which: why 3 (1 to {len(self.page)}).", own_words(rest, self.session.brief(self.brief))
-            self.say(what + own) if own else self._refuse(what + which)
+        one = self._known()(rest)
+        if one is not None:
+            explain(one, self.names.because(one.text) if one.text not in self.session.shown else "")
             return
-        if isinstance(one, Step):  # of an earlier session: only how it was made is known
-            self.say(f"{one.text}: {one.construction}, {one.how}")
-            return
-        parts = ", ".join(f"{title} {one.parts[name]:.2f}" for name, title in PARTS_SHOWN.items() if name in one.parts)
-        origins = [told for told in one.origins if told.partition(": ")[2] != one.how]  # else it is said already
-        for line in (f"{one.text}: {one.construction}, {one.how}", *origins, f"score {one.score:.2f}; {parts}"):
-            say_below(line)
-
-    def _named(self, token: str) -> Candidate | Step | None:
-        """A name of the page by its number, or any name shown here or in the plain list by its text."""
-        return self._known()(token)
+        what = f"{rest!r} is no name shown so far. " * bool(rest)
+        which, own = f"Say which: why 3 (1 to {len(self.page)}).", self.names.own(rest, self.session.brief(self.brief))
+        self.say(what + own) if own else self._refuse(what + which)
 
     def _known(self, *, listed: bool = True) -> Callable[[str], Candidate | Step | None]:
-        """Tells the name that a text means: a number of the page, or a name as it may be typed, of those shown and, if
-        `listed`, of the plain list."""
-        of_no_name = ("add", "without", "saved", "unsaved", "page", "undo")
-        about = (step for step in self.session.steps if step.kind not in of_no_name)
-        shown: dict[str, Candidate | Step] = {name_key(step.text): step for step in about}
-        for page in (*self.pages, self.page):
-            shown.update((name_key(one.text), one) for one in page)
-
-        def known(text: str) -> Candidate | Step | None:
-            if text.isdecimal():
-                return self.page[int(text) - 1] if len(text) < _DIGITS and 1 <= int(text) <= len(self.page) else None
-            return shown.get(name_key(text)) or (self._listed(text) if listed else None)
-
-        return known
-
-    def _listed(self, text: str) -> Candidate | None:
-        """A name that is not shown here, but that the plain `brainstorm` lists."""
-        if not any(map(str.isalpha, text)):
-            return None
-        if self.listed is None:
-            first = candidates(self.brief, register=self.register) if self.brief.concepts else ()
-            self.listed = {name_key(one.text): one for one in islice(first, LISTED)}
-        return self.listed.get(name_key(text))
+        """Tells the name that a text means; see `KnownNames.finder`."""
+        return self.names.finder(self.page, self.pages, self.session, listed=listed)
 
     def next_page(self) -> None:
         """Show the next page; what was learned since the last one counts from here on."""
@@ -338,7 +304,8 @@ class Desk:
             self.stream = (one for one in found if one.text not in self.session.shown)
         floor = least_score([one.score for one in self.pages[0]] if self.pages else [], self.lowered)
         with progress("Brainstorming"):
-            page, weaker = good_names(self.stream, floor, PAGE)
+            page, waiting, weaker = good_names(self.stream, floor, PAGE)
+            self.stream = chain(waiting, self.stream)
         if not page and not weaker:
             self.say("No more names within these limits. Add a concept, or undo a step.")
             return

@@ -15,6 +15,8 @@ Name = TypeVar("Name")
 _DIGITS = 5  # no page has numbers so long
 _MOST_WORDS = 8  # of a name
 _JOINS = ("and", "&", "+")
+_RANGE = re.compile(r"(?<![^\s,])(\d+)\s*(?:[-\u2013]|\bto\b|\.\.+)\s*(\d+)(?![^\s,])", re.IGNORECASE)
+_SIGNS = re.compile(r";|#(?=\d)")
 _AND = re.compile(r"(?:^|\s+)(?:and|&|\+)\s+", re.IGNORECASE)
 
 
@@ -28,19 +30,24 @@ def name_key(text: str) -> str:
 def named_in(line: str, known: Callable[[str], Name | None]) -> tuple[list[Name], list[str]]:
     """The names that `line` means, each once, and the pieces of it that name nothing `known`.
 
-    Pieces are parted by commas, and by "and" where that is no part of a name; numbers by spaces. A piece may hold
+    Pieces are parted by commas or semicolons, and by "and" where that is no part of a name; numbers by spaces; a range
+    may have blanks (3 - 5, 3 to 5), and a number a sign before it (#3). A piece may hold
     several names and numbers, but if any of its words names nothing, all of it does: it may be a name of the maker's
     own.
     """
     found: list[Name] = []
     unknown: list[str] = []
-    for piece in _pieces(line, known):
+    for piece in _pieces(_RANGE.sub(r"\1-\2", _SIGNS.sub(_plainly, line)), known):
         names = _names_of(piece, known)
         if names:
             found += [name for name in names if name not in found]
         else:
             unknown.append(piece)
     return list(dict.fromkeys(found)), unknown
+
+
+def _plainly(sign: re.Match[str]) -> str:
+    return "," if sign[0] == ";" else ""
 
 
 def _pieces(line: str, known: Callable[[str], Name | None]) -> Iterator[str]:

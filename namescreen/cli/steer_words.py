@@ -7,21 +7,19 @@ from collections.abc import Sequence
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation import Session, Step
-from namescreen.generation.appraisal import appraise
 from namescreen.generation.brief_terms import goods_words, likely_guides, words_of
-from namescreen.generation.senses import chosen_senses, is_coarse, key_of, likeliest_sense, other_meanings
+from namescreen.generation.senses import is_coarse, key_of, likeliest_sense
 from namescreen.lexicon import Sense, association, lexicon
 from namescreen.plain_text import some
 from namescreen.text import fold
 
 __all__ = [
     *("COMMANDS", "FEW_LEFT", "HELP", "HINT", "SHORT"),
-    *("concept_step", "done_words", "in_other_words", "last_words", "own_words", "sense_lines", "taste_lines"),
+    *("in_other_words", "last_words", "sense_lines", "taste_lines"),
     "undo_words",
 ]
 
 _MOST_SENSES = 8
-_LONGEST = 40  # letters of a name of the maker's own
 HINT = "A line: keep 3 7 | drop 2 | more 4 | less 4 | next | back | save | stop | help"
 FEW_LEFT = (
     "Few names that score {floor:.2f} or more are left. Add a concept (add WORD), leave one (without WORD), or go on "
@@ -29,19 +27,22 @@ FEW_LEFT = (
 )
 """What is said where a page is not full, though there are weaker names."""
 HELP = (
-    ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages: "
-                   "keep Fernwick, Sip Sill; names of your own are added to the file by hand"),
+    ("keep 3 5-7", "put names on the shortlist (or just: 3 5-7); names may be typed too, also of earlier pages or "
+                   "left out: keep Fernwick, Sip Sill; names of your own are added to the file by hand"),
     ("unkeep NAME", "take a name off the shortlist again"),
     ("drop 2", "never show name 2 again, and less of what it is made of"),
     ("more 4", "more like name 4: on a new page, which follows at once, as after less, add and without"),
     ("less 4", "fewer like it"),
-    ("add WORD", "another concept; add spring=season picks a meaning"),
+    ("add WORD", "another concept"),
+    ("mean WORD=MEANING", "take a concept in a meaning (mean spring=season), which add WORD=MEANING does too; "
+                          "mean WORD lists its meanings, as senses does"),
     ("without WORD", "go on without a concept or any other word, or without one meaning of it: "
                      "without spring=season"),
     ("senses WORD", "the chief meanings of a word; senses WORD all: every one"),
     ("next, back", "another page (or just Enter), the page before. Until a line says what you like, pages are those of "
                    "`--limit`, without weak names; then they follow `taste`"),
-    ("why 5", "how name 5 was made, and from what; why NAME: what a name of your own would score"),
+    ("why 5", "how name 5 was made, and from what; why NAME: what a name of your own would score, and for "
+              "what a name is left out"),
     ("list", "what is on the shortlist"),
     ("taste", "what steers the next pages"),
     ("undo", "take back the last keep, unkeep, drop, more, less, add or without, and stand on the page where it was "
@@ -104,14 +105,6 @@ def taste_lines(session: Session) -> list[str]:
     return lines or ["  Nothing yet: keep, drop, more and less do."]
 
 
-def own_words(name: str, brief: Brief) -> str:
-    """What is said of a name of the maker's own; "" of what is no name, or where there is no concept to judge it by."""
-    if len(name) > _LONGEST or not any(map(str.isalpha, fold(name).split())) or not brief.concepts:
-        return ""
-    own = appraise(name, brief)
-    return f"As one of your own it would score {own.score:.2f}: {own.construction}, {own.how}"
-
-
 def sense_lines(text: str, brief: Brief) -> list[str]:
     """The chief meanings of a word, each as it is typed with `add`: of each kind of meaning the commonest, those that
     have most to do with the brief first, and before them the one that it is taken in. With "all" after the word, every
@@ -168,21 +161,3 @@ def _key_words(sense: Sense) -> list[str]:
     """The words that pick a sense: those of its label in brackets, without "to" before a verb."""
     label = sense.tag.removeprefix("to ")
     return [one for piece in label.split(", ") for one in piece.split() if len(one) > 2]
-
-
-def done_words(word: str, step: Step) -> str:
-    """What is said after a concept was added or left, or one meaning of it."""
-    if word == "without" and step.senses:
-        away = chosen_senses(Concept(step.text, step.senses))
-        left = dict.fromkeys(sense.tag for sense in away)
-        return f"Going on with {step.text}, without the meaning {' '.join(step.senses)} ({'; '.join(left)})."
-    as_what = f" as {', '.join(step.senses)}" if step.senses else ""
-    return f"Added: {step.text}{as_what}." if word == "add" else f"Going on without {step.text}."
-
-
-def concept_step(kind: str, text: str) -> Step:
-    """The step of adding or leaving a concept, or one meaning of it; to leave the only one is to leave the word."""
-    word, senses = (asked := Concept.read(text)).word, asked.senses
-    if kind == "without" and senses and not other_meanings(fold(word), senses):
-        senses = ()
-    return Step(kind, word, senses=senses)

@@ -29,6 +29,7 @@ _PHRASE = 0.3  # what it counts that both are phrases of three words or more
 _SMALL = 5.9  # Zipf frequency from which a word is one of the small ones (to, the, on)
 _SAME_IDEA, _OTHER_IDEA = 0.85, 0.45
 """Cosines of two meanings from which they are one idea (to roam for pleasure), and below which they are not alike."""
+_CREATURES = 0.5  # what it counts that both are beasts, or plants: who likes a mudskipper may like an otter
 _NOTHING = 0.3  # related less than this, two words are not seen as related; all set by trying sessions
 
 
@@ -46,6 +47,7 @@ class Model:
         self._meant = meant if meant and meant not in self._parts else ""
         around = (*company, *tokenize(meaning))
         self._guides = {part: likely_guides(part, around) for part in (*self._parts, self._meant)}
+        self._living = {_living(part) for part in whole} - {""}
         self._ideas = _alike_in_meaning(fold(text)) if meaning else {}
         self._related = lru_cache(maxsize=1 << 14)(self._relate)
 
@@ -70,7 +72,7 @@ class Model:
         found = max(max(self._in_sense(text, part), _in_sound(text, part)) for part in self._parts)
         if self._meant:
             found = max(found, _BY_MEANING * self._in_sense(text, self._meant))
-        found = max(found, self._ideas.get(text, 0.0))
+        found = max(found, self._ideas.get(text, 0.0), _CREATURES * (_living(text) in self._living))
         return max(0.0, (min(1.0, found) - _NOTHING) / (1 - _NOTHING))
 
     def _in_sense(self, text: str, part: str) -> float:
@@ -103,6 +105,13 @@ def _alike_in_meaning(text: str) -> Mapping[str, float]:
         known_words()[place].word.casefold(): min(1.0, float(cosines[place] - _OTHER_IDEA) / (_SAME_IDEA - _OTHER_IDEA))
         for place in (cosines > _OTHER_IDEA).nonzero()[0].tolist()
     }
+
+
+@lru_cache(maxsize=1 << 14)
+def _living(text: str) -> str:
+    """The domain of a word for a beast or a plant; "" of any other."""
+    domain = word(text.split()[-1]).domain if text else ""
+    return domain if domain in ("noun.animal", "noun.plant") else ""
 
 
 def _in_meaning(one: str, other: str) -> float:

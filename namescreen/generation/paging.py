@@ -7,6 +7,7 @@ from itertools import islice
 from statistics import median
 
 from .candidate import Candidate
+from .ranking import WHOLE
 
 __all__ = ["good_names", "least_score"]
 
@@ -22,17 +23,26 @@ def least_score(first: Sequence[float], lowered: int) -> float:
     return max(0.0, _OF_FIRST - _LOWER * lowered) * median(first) if first else 0.0
 
 
-def good_names(stream: Iterator[Candidate], floor: float, size: int) -> tuple[list[Candidate], bool]:
-    """The next `size` names of at least this score, fewer where they are rare; and whether weaker ones were passed
-    over. A name plainly related to one of which more is wanted may be somewhat weaker (`_RELATED`), and no more: who
-    likes a name does not ask for weak ones."""
+def good_names(
+    stream: Iterator[Candidate], floor: float, size: int
+) -> tuple[list[Candidate], list[Candidate], bool]:  # fmt: skip
+    """The next `size` names of at least this score, fewer where they are rare; those good enough that wait for a later
+    page, as this one has a made name with one of their words; and whether weaker ones were passed over. A name plainly
+    related to one of which more is wanted may be somewhat weaker (`_RELATED`), and no more: who likes a name does not
+    ask for weak ones."""
     page: list[Candidate] = []
+    waiting: list[Candidate] = []
+    used: set[str] = set()
     weaker = False
     for one in islice(stream, _LOOKED_AT * size):
-        if one.score >= floor * (1 - (1 - _RELATED) * one.parts.get("resemblance", 0.0)):
-            page.append(one)
-        else:
+        made = set() if one.construction in WHOLE else {*map(str.casefold, one.sources)}
+        if one.score < floor * (1 - (1 - _RELATED) * one.parts.get("resemblance", 0.0)):
             weaker = True
+        elif used & made:
+            waiting.append(one)
+        else:
+            page.append(one)
+            used |= made
         if len(page) == size:
             break
-    return page, weaker
+    return page, waiting, weaker

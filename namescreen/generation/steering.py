@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import field, replace
 from itertools import takewhile
 from pathlib import Path
@@ -43,6 +43,7 @@ MOST_BYTES = 1 << 26
 _REMEDY = "Give another --session file"
 _LEARN = {"keep": 1.25, "unkeep": 0.8, "more": 1.6, "drop": 0.85, "less": 0.5}
 """By how much a step raises or lowers the sources of a name (set by trying sessions)."""
+_AGAINST = ("unkeep", "drop", "less")
 _BOUNDS = (0.2, 2.5)
 
 
@@ -90,6 +91,23 @@ class Session:
         for step in steps:
             session = session._undone() if step.kind == "undo" else session._next(step)
         return session
+
+    def is_so(self, kind: str, name: str) -> bool:
+        """Whether a step would change nothing: the name is kept or dropped already, or not kept."""
+        if kind == "unkeep":
+            return name not in self.kept
+        return (kind == "keep" and name in self.kept) or (kind == "drop" and name in self.dropped)
+
+    def about(self, kind: str, names: Iterable[Candidate | Step], own: Collection[str] = ()) -> tuple[Step, ...]:
+        """The steps of one line about names. What a name owes to the maker's `own` words, the concepts, and to names
+        that were kept is no fault of it: to want fewer of a kind says nothing against these words."""
+        liked = {word for step in self.steps if step.kind in ("keep", "more") for word in step.sources}
+        spared = {*map(fold, own), *liked} if kind in _AGAINST else set()
+        steps = [Step.about(kind, one) for one in names]
+        return tuple(
+            replace(step, sources=tuple(one for one in step.sources if fold(one) not in spared), joined=place > 0)
+            for place, step in enumerate(steps)
+        )
 
     @classmethod
     def page_of(cls, candidates: Iterable[Candidate]) -> tuple[Step, ...]:

@@ -37,7 +37,7 @@ _WORN, _MOST_WORN = 0.07, 4
 """What each name shown with a word costs a made name that has it again, and how many count at most; all these set by
 trying sessions."""
 _REPEATED = 0.4  # what it costs to be a first name before a word that was shown already
-_PRIOR = 6.0  # as many liked names are taken as spread like those shown, before any is
+_PRIOR = 12.0  # as many liked names are taken as spread like those shown, before any is
 _MOST = 1.7  # the most that a kind can be preferred by
 _UNIT = math.log(1.25)  # a word's factor after one name with it was kept
 
@@ -77,12 +77,15 @@ def preferences(
 
 
 class Liking:
-    """How a taste ranks the names of a brief, whose words are its `company`: they choose what a model means."""
+    """How a taste ranks the names of a brief, whose words are its `company`: they choose what a model means, and are
+    wanted though a name with one of them is not."""
 
     def __init__(self, taste: Taste, company: Iterable[str] = ()) -> None:
         self._taste = taste
         self._models = tuple(Model(text, company) for text in taste.models)
-        self._unlike = tuple(tokenize(model) for model in taste.unlike)
+        own = frozenset(company)
+        apart = (tuple(word for word in tokenize(model) if word not in own) for model in taste.unlike)
+        self._unlike = tuple(filter(None, apart))
         self._added = frozenset(word for text in taste.added for word in usable_words(text))
         self._ideas: Mapping[str, Idea] = {}
         self._terms: Mapping[str, float] = {}

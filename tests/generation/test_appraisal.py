@@ -7,7 +7,8 @@ import pytest
 from namescreen.brief import Brief
 from namescreen.errors import InputError
 from namescreen.generation.appeal import appeal
-from namescreen.generation.appraisal import appraise, parse
+from namescreen.generation.appraisal import appraise
+from namescreen.generation.parsing import parse
 
 
 @pytest.mark.parametrize(
@@ -21,6 +22,13 @@ from namescreen.generation.appraisal import appraise, parse
         ("Mossbench", "pair", "moss;bench"),
         ("Copper Tray", "pair", "copper;tray"),
         ("Home Sweet Loam", "changed", "home sweet home;loam"),
+        ("Thyme & Tide", "changed", "time and tide;thyme"),
+        ("Glazonary", "blend", "glazonary"),
+        ("Kilner's Yard", "pair", "kilner's;yard"),
+        ("Potty", "found", "potty"),
+        ("Kilnish", "affix", "kiln;-ish"),
+        ("Urnament", "changed", "ornament;urn"),
+        ("Bowlevard", "changed", "boulevard;bowl"),
         ("Quivora", "blend", "quivora"),
     ],
 )

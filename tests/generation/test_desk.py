@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -12,7 +13,7 @@ from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
 from namescreen.cli.desk import PAGE, Desk
-from namescreen.generation.steering import Session, read_journal
+from namescreen.generation.steering import Session, Step, read_journal
 
 Sit = Callable[..., "Sitting"]
 
@@ -339,3 +340,53 @@ def test_a_meaning_that_a_concept_does_not_have_cannot_be_left(sit: Sit) -> None
     before = one.desk.session
     assert "No meaning of 'clay' fits 'zyxq'" in one.say("without clay=zyxq")
     assert one.desk.session == before
+
+
+def test_what_is_so_already_changes_nothing_and_is_told(sit: Sit) -> None:
+    one = sit()
+    first, second, third = one.names[:3]
+    one.say("keep 1")
+    before = one.desk.session
+    assert one.say("keep 1") == f"Kept already: {first}."
+    assert one.say(f"unkeep {second}") == f"Not on the shortlist: {second}."
+    assert "clay is a concept already. Nothing is changed." in one.say("add clay")
+    assert "No name here is made of 'zorblax'" in one.say("without zorblax")
+    assert one.desk.session == before
+    assert f"Dropped: {third}." in one.say("drop 3")
+    assert one.say("drop 3") == f"Dropped already: {third}."
+    one.say("mean spring=season")
+    assert "spring is a concept already, as season" in one.say("mean spring=season")
+    assert "Added: spring as water." in one.say("mean spring=water")
+
+
+def test_to_want_fewer_says_nothing_against_a_concept_or_what_was_kept(studio: Brief) -> None:
+    pair = Step("shown", "Clay & Moss", ("clay", "moss"), "pair", "clay and moss")
+    start = Session().after(pair, *Session().about("keep", [replace(pair, text="Fern & Ash", sources=("fern", "ash"))]))
+    (less,) = start.about("less", [pair], ["clay", "bowl"])
+    assert less.sources == ("moss",)
+    (drop,) = start.about("drop", [replace(pair, sources=("clay", "fern"))], ["clay"])
+    assert drop.sources == ()
+    after = start.after(less)
+    assert after.words["moss"] < 1 < after.words["fern"]
+    assert after.constructions["pair"] <= 1.0
+
+
+def test_a_name_that_is_left_out_is_told_and_may_be_kept(sit: Sit, capsys: pytest.CaptureFixture[str]) -> None:
+    one = sit()
+    assert "is no name shown so far" in one.say("keep Zorblax")
+    one.desk.names.finder([], [], Session())("anything")  # makes the plain list
+    name, because = next((found.text, why) for found, why in one.desk.names._left_out.values())
+    capsys.readouterr()
+    one.say(f"why {name}")
+    assert f"left out of the pages: {because}" in " ".join(capsys.readouterr().out.split())
+    told = one.say(f"keep {name}")
+    assert f"{name} was left out of the pages: {because}." in told
+    assert name in one.desk.session.kept
+    assert "Here it would be left out:" in " ".join(one.say("why Smart Herb").split())
+
+
+def test_names_of_the_makers_own_list_may_be_asked_about(sit: Sit) -> None:
+    one = sit()
+    one.shortlist.write_text("Glazenook\n", "utf-8")
+    assert "More like: Glazenook." in one.say("more glazenook")
+    assert one.desk.session.models == ("Glazenook",)

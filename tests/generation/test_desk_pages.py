@@ -144,7 +144,7 @@ def test_a_related_name_may_be_somewhat_weaker_after_more_and_not_weak() -> None
     related = Candidate("Otter", "found", "", ("otter",), 0.36, {"resemblance": 0.6})
     apart = Candidate("Ledger", "found", "", ("ledger",), 0.36, {"resemblance": 0.0})
     weak = Candidate("Unotter", "affix", "", ("otter",), 0.25, {"resemblance": 1.0})
-    assert good_names(iter([related, apart, weak]), 0.4, 5) == ([related], True)
+    assert good_names(iter([related, apart, weak]), 0.4, 5) == ([related], [], True)
     assert least_score([0.6, 0.4, 0.5], 0) > least_score([0.6, 0.4, 0.5], 1) > least_score([0.6, 0.4, 0.5], 9) == 0
     assert least_score([], 0) == 0
 
@@ -243,6 +243,10 @@ def _known(text: str) -> str | None:
         ("Zorblax and Alder", ["Alder"], ["Zorblax"]),
         ("alder birch 3-4", ["Alder", "Birch", "Nest & Fern"], []),
         ("2 4-5", ["Salt and Thread", "Alder", "Birch"], []),
+        ("4 - 5", ["Alder", "Birch"], []),
+        ("4 to 5, 2", ["Alder", "Birch", "Salt and Thread"], []),
+        ("#2 #4", ["Salt and Thread", "Alder"], []),
+        ("Alder;Birch", ["Alder", "Birch"], []),
         ("2 40", ["Salt and Thread"], ["40"]),
         ("5-9", [], ["5-9"]),
         ("", [], []),

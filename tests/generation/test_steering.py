@@ -166,7 +166,7 @@ def test_a_step_about_a_candidate_holds_what_learning_needs() -> None:
 
 
 def test_one_meaning_can_be_left_and_the_others_kept() -> None:
-    from namescreen.cli.steer_words import concept_step
+    from namescreen.cli.steer_concepts import concept_step
 
     step = concept_step("without", "spring=season")
     assert (step.kind, step.text, step.senses) == ("without", "spring", ("season",))
