@@ -212,7 +212,7 @@ class Candidates(Iterator[Candidate]):
         """What the names are made of: the costliest step, left until the first one is asked for."""
         brief, taste = self._brief, self._taste
         without = tuple(word for text in taste.without for word in tokenize(text))
-        liking = Liking(taste, words_of(brief) if taste.models else ())
+        liking = Liking(taste, words_of(brief) if taste.models or taste.unlike else ())
         self._material: Material = gather(brief, seed=self._seed, without=without, weigh=liking.weight, left=taste.left)
         self._ideas = {idea.word: idea for idea in reversed(self._material.ideas)}
         self._judge = Judge(self._weights, self._material.brief_terms, self._material.ideas, brief.goods)
@@ -303,6 +303,8 @@ class Candidates(Iterator[Candidate]):
     def missed(self, names: Iterable[Candidate]) -> list[str]:
         """The concepts of the brief that none of these names is plainly about, as the brief writes them."""
         met = {term for one in names for term in self.about(one)}
+        said = (text for one in names for text in (one.text, one.how.rpartition(" (for ")[0]))
+        met |= {word for text in said for word in tokenize(text)}
         written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
         return [word for word, parts in written if met.isdisjoint(parts)]
 

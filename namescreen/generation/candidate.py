@@ -82,7 +82,7 @@ class Candidate:
 def form_of(name: Candidate | Proposal) -> str:
     """Its construction; joined pairs and first names before a noun are forms of their own, as readers take them
     otherwise than closed pairs and figures of lore."""
-    if " & " in name.text:
+    if " & " in name.text and name.construction == "pair":
         return f"{name.construction} joined"
     named = name.construction == "figure" and name.text.casefold() not in map(str.casefold, name.sources)
     return "figure named" if named else name.construction

@@ -19,7 +19,7 @@ from . import word_parts
 from .appeal import appeal
 from .brief_terms import BriefTerms, goods_words
 from .candidate import Proposal, form_of
-from .constructions.changed import kept
+from .constructions.changed import kept, spared
 from .ideas import Idea
 from .name_sounds import echo, rhythm, sayable, size, syllables
 from .purpose import MODIFIES, NAMED
@@ -37,6 +37,7 @@ PARTS = {
     "many": "to how many words of the brief, the goods' too, its sources are tied: 0 = none, 1 = to four",
     "true": "how strongly the weakest of its sources belongs to one term of the brief, and loosely to a second",
     "ware": "how surely it is about what the goods themselves are, or are for: 0 = about concepts alone, 1 = surely",
+    "foremost": "how much what it is about is what the brief names first: 1 = its first concept, 0.4 = goods alone",
     "apart": "how far its two sources belong to different terms: 1 = each another one; 0.5 where there is one source",
     "direct": "how far its sources are words of the brief, the goods' too: 0 = none, 1 = all, or one word of a saying",
     "single": "whether just one of its two words is the brief's own: two of them describe, none may be far",
@@ -67,6 +68,10 @@ PARTS = {
     "behind": "how much the word or saying that was changed has to do with the brief itself; 0.3 where none was",
     "dear": "how words and sayings like the one that was changed pleased as names; 0.5 where none was",
     "kept": "how much of the word or saying that was changed is left as it was; 0.5 where none was",
+    "even": "how nearly a changed word is as long as the one behind it: 1 = as long; 0.5 where no single word was",
+    "spared": "how few of its letters are new: 1 = none, 0 = six; 0.5 where no single word was",
+    "remains": "whether what is left of that word is a word by itself; 0.5 where no single word was",
+    "brisk": "how few syllables it has: 1 = one, 0 = five",
     "unmixed": "whether nothing is left of that saying that shows a thing of another trade; 0.5 where none was",
     "plain": "how strongly its sources are associated with a word of the brief without their meaning being told",
     "saying": "how much of a whole was changed: 1 = a saying of four words or more, 0.2 = of two, 0 = nothing",
@@ -164,6 +169,7 @@ class Judge:
         self.weights = weights
         self._brief_terms = brief_terms
         self._shares = (_SAID + brief_terms.weights).clip(0.0, 1.0)
+        self._foremost = word_parts.foremost(brief_terms)
         self._wares = (brief_terms.weights >= _OF_THE_GOODS) & ~brief_terms.concepts
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
@@ -196,6 +202,8 @@ class Judge:
         ideas = [self._ideas.get(source) for source in proposal.sources]
         known = ideas[0]
         many, changed = len(words) > 1, proposal.construction == "changed"
+        one_word = changed and len(proposal.words) == 1
+        even, few_new, remains = spared(proposal.text, proposal.original) if one_word else (0.5, 0.5, 0.5)
         together = reduce(np.maximum, associations)
         ties = self._ties_of(known, associations[0]) if proposal.construction in WHOLE else together
         sense = self._brief_terms.relevance(together)
@@ -205,6 +213,7 @@ class Judge:
             "many": min(1.0, float((ties / _TIED).clip(0.0, 1.0) @ self._brief_terms.shares) / _MANY),
             "true": (true := min(word_parts.true(one * self._shares) for one in associations)),
             "ware": float((ties * self._wares).max(initial=0.0)),
+            "foremost": float(self._foremost[(ties * self._shares).argmax()]) if len(ties) else 0.0,
             "apart": word_parts.apart(associations[0], associations[1]) if many else 0.5,
             "direct": self._direct(proposal, words),
             "single": float(many and sum(one in self._terms for one in words) == 1),
@@ -235,6 +244,10 @@ class Judge:
             "behind": proposal.behind if proposal.original else _NOTHING_BEHIND,
             "dear": appeal(proposal.original) if changed and proposal.original else 0.5,
             "kept": kept(proposal.text, proposal.original) if changed else 0.5,
+            "even": even,
+            "spared": few_new,
+            "remains": remains,
+            "brisk": 1 - min(1.0, (syllables(proposal) - 1) / 4),
             "unmixed": proposal.unmixed if changed else 0.5,
             "plain": word_parts.mean(map(self._plainly, words)) if many else 0.5,
             "saying": _WHOLE[min(4, len(proposal.original.replace("-", " ").split()))],

@@ -16,12 +16,13 @@ from .vocabulary import word
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from .brief_terms import Associations
+    from .brief_terms import Associations, BriefTerms
 
 __all__ = [
     "apart",
     "company",
     "familiar",
+    "foremost",
     "fresh",
     "known",
     "living",
@@ -37,9 +38,27 @@ _ALONE, _LOOSELY = 0.5, 0.35  # factor for an association that stands alone; a s
 _COMMON, _FAMILIAR, _OBSCURE, _UNKNOWN = 3.8, 2.4, 1.5, 0.6
 """Zipf frequencies beyond which a word is too common for a good name, between which it is as well known as the best
 rated ones, and what a word that nobody knows is still worth (read from ratings, see wordlists/build/name_ranker.py)."""
+_LATER, _ONE_OF_SEVERAL, _OF_GOODS = 0.5, 0.5, 0.4
 _TRADED = {"noun.artifact": 0.5, "noun.food": 0.0}
 _OFTEN = 29  # further short lists that hold a word which is special to no subject
 _HARDLY, _EVERYDAY = 2.0, 5.0  # Zipf frequencies of a word that is hardly known, and of an everyday one
+
+
+def foremost(brief_terms: BriefTerms) -> Associations:
+    """How much each term of a brief is what it speaks of first, in [0, 1]: 1 = its first concept, alone; those that
+    follow count less, a word of a concept of several words half, a word of the goods as little as a late concept."""
+    import numpy as np
+
+    several = {place for phrase in brief_terms.phrases for place in phrase}
+    firsts = {place: phrase[0] for phrase in brief_terms.phrases for place in phrase}
+    found, met = [], []
+    for place, term in enumerate(brief_terms.terms):
+        concept = firsts.get(place, place)
+        if term.is_concept and concept not in met:
+            met.append(concept)
+        worth = 1 / (1 + _LATER * met.index(concept)) if term.is_concept else _OF_GOODS
+        found.append(worth * (_ONE_OF_SEVERAL if place in several else 1.0))
+    return np.array(found, np.float32)
 
 
 def apart(one: Associations, other: Associations) -> float:

@@ -32,11 +32,12 @@ from numpy.typing import NDArray
 from sources import write_table
 
 from namescreen.brief import Brief, Concept
-from namescreen.generation.appraisal import GIVEN, given_form, parse, proposal_of
+from namescreen.generation.appraisal import GIVEN, given_form, proposal_of
 from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.candidate import form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
 from namescreen.generation.ideas import Idea, ideas_of
+from namescreen.generation.parsing import parse
 from namescreen.generation.ranking import PARTS, WHOLE, Judge
 from namescreen.tables import table_bytes
 
@@ -51,16 +52,18 @@ FAMILY = {"found": "as it is", "figure": "as it is"}
 OTHERS = "others"
 EXPECTED = {
     "as it is": {"sense": 0.12, "true": 0.05, "listed": 0.12, "matched": 0.05, "whole": 0.1, "suited": 0.05,
-                 "special": 0.06, "delight": 0.12, "pleasing": 0.15},
+                 "special": 0.06, "delight": 0.12, "pleasing": 0.15, "foremost": 0.03},
     "foreign": {"sense": 0.1, "ware": 0.08, "listed": 0.1, "matched": 0.06, "delight": 0.2, "appeal": 0.05},
     "saying": {"sense": 0.08, "true": 0.12, "direct": 0.05, "matched": 0.08, "whole": 0.05, "delight": 0.15,
-               "pleasing": 0.2},
+               "pleasing": 0.2, "foremost": 0.03},
     "pair": {"plain": 0.05, "charm": 0.1, "join": 0.12, "sense": 0.05, "single": 0.03, "many": 0.1, "whole": 0.05,
              "delight": 0.1, "appeal": 0.05, "ending": 0.03, "length": 0.1, "rhythm": 0.05, "closed": 0.06},
     "pair joined": {"plain": 0.08, "charm": 0.05, "echo": 0.12, "sense": 0.08, "true": 0.05, "delight": 0.2,
                     "many": 0.05, "familiar": 0.08, "pleasant": 0.05, "sayable": 0.05},
     "changed": {"direct": 0.15, "fresh": 0.16, "kept": 0.17, "unmixed": 0.1, "saying": 0.07, "punned": 0.1,
                 "pleasant": 0.05, "heard": 0.05, "behind": 0.03, "dear": 0.08, "appeal": 0.05, "open": 0.03},
+    "changed closed": {"heard": 0.08, "even": 0.08, "spared": 0.1, "remains": 0.05, "brisk": 0.12, "length": 0.1,
+                       "rhythm": 0.08, "picture": 0.05, "dear": 0.05},
     "others": {"sense": 0.217, "true": 0.064, "join": 0.101, "fresh": 0.08, "known": 0.03, "appeal": 0.05},
 }  # fmt: skip
 """The parts that decide of each family, with the weights that are expected before any name is seen: those of words and
@@ -122,7 +125,7 @@ def read(data: Path, briefs: Path, *, given: bool = False) -> list[Rated]:
         judge, brief_terms, ideas_known = judges[row["brief"]]
         kind, words = KINDS.get(row["kind"], row["kind"]), row["words"]
         if not kind or not words:
-            kind, words = parse(row["name"])
+            kind, words = parse(row["name"], {term.word for term in brief_terms.terms})
         known = {idea.word.casefold(): idea for idea in ideas_known if (idea.kind == "foreign") == (kind == "foreign")}
         proposal, ideas = proposal_of(row["name"], kind, words, brief_terms, known)
         rating = (float(row["maker"]) + float(row["consultant"])) / 14
@@ -136,7 +139,7 @@ def read(data: Path, briefs: Path, *, given: bool = False) -> list[Rated]:
 def _judge(brief: dict[str, object]) -> tuple[Judge, BriefTerms, list[Idea]]:
     goods, concepts = str(brief["goods"]), brief["concepts"]
     assert isinstance(concepts, list)
-    whole = Brief(goods=goods, concepts=tuple(map(Concept, concepts)))
+    whole = Brief(goods=goods, concepts=tuple(map(Concept, concepts)), product=str(brief.get("product", "")))
     brief_terms = BriefTerms.of(whole)
     return Judge({}, brief_terms, (), goods), brief_terms, list(reversed(ideas_of(whole, brief_terms)))
 

@@ -8,6 +8,7 @@ ware's (bread and honey, where nothing is eaten). Whether the original has to do
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import lru_cache
@@ -30,7 +31,10 @@ from ..senses import unfit, unfit_in
 from ..vocabulary import word
 from ..word_sounds import is_vowel
 
-__all__ = ["Slot", "behind", "changed", "codes", "heard", "kept", "propose", "slots", "sound_keys", "unmixed"]
+__all__ = [
+    *("Slot", "behind", "changed", "codes", "heard", "heard_at_once", "kept", "propose", "slots", "sound_keys"),
+    *("spared", "unmixed"),
+]
 
 NAME = "changed"
 _WORDS = 40  # of the words close to the brief are tried
@@ -40,6 +44,7 @@ _KNOWN_WORD, _CLOSE, _BY_ITSELF = 2.9, 0.8, 0.3
 _HEARD = 0.7  # how nearly an original must still be heard
 _NOTHING = 0.5  # likeness of sound at which an original is not heard at all
 _LEFT, _ENOUGH_LEFT = 3, 10  # letters of the original that must be left, and that are as good as all
+_LENGTHS, _NEW = 4, 6  # letters by which a name may differ in length, and that are all new
 _LEAST_KEPT = 0.4  # what little is left of nearly every original
 _KNOWN = 0.95  # familiarity of what everybody knows
 _MOST_WORDS = 4  # of a saying
@@ -104,7 +109,7 @@ def propose(material: Material) -> Iterator[Proposal]:
         code = code_of(word(spoken).sounds)
         told = _TOLD * _told(material, idea)
         alike = (one for one in dict.fromkeys(one for key in sound_keys(code) for one in codes(key))
-                 if _heard_at_once(code, one))  # fmt: skip
+                 if heard_at_once(code, one))  # fmt: skip
         for slot in (slot for one in alike for slot in slots(one)):
             if not _fits(material, spoken, slot):
                 continue
@@ -135,6 +140,19 @@ def kept(text: str, original: str) -> float:
     letters = Indel.normalized_similarity(one, other)
     both = 0.5 * min(1.0, left / _ENOUGH_LEFT) + 0.5 * max(0.0, 2 * letters - 1)
     return max(0.0, (both - _LEAST_KEPT) / (1 - _LEAST_KEPT))
+
+
+def spared(text: str, original: str) -> tuple[float, float, float]:
+    """Of a familiar word that was changed: how nearly the name is as long (1 = as long, 0 = four letters off), how few
+    of its letters are new (1 = none, 0 = six), and whether what is left beside them is a word by itself."""
+    one, other = (re.sub("[^a-z]", "", text.casefold()) for text in (text, original))
+    start = Prefix.similarity(one, other)
+    end = Postfix.similarity(one[start:], other[start:])
+    left = (one[:start], one[len(one) - end :])
+    whole = any(len(part) >= _LEFT and zipf(part) >= _KNOWN_WORD for part in left)
+    return (
+        1 - min(1.0, abs(len(one) - len(other)) / _LENGTHS), 1 - min(1.0, (len(one) - start - end) / _NEW), float(whole)
+    )  # fmt: skip
 
 
 def unmixed(brief_terms: BriefTerms, rest: str) -> float:
@@ -198,7 +216,7 @@ def _fits(material: Material, spoken: str, slot: Slot) -> bool:
     return left + len(spoken) <= material.most_letters + 4
 
 
-def _heard_at_once(code: str, other: str) -> bool:
+def heard_at_once(code: str, other: str) -> bool:
     """Whether a word is heard at once as what it takes the place of: it rhymes with it from the first vowel on, or one
     sound is another, more or less."""
     if _vowels(code) != _vowels(other):
