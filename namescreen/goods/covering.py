@@ -20,6 +20,7 @@ from .fields import fields_of
 from .groups import groups_of, is_listed
 from .phrases import AT_LARGE, Item
 from .stuff_wares import holds_wares_of_stuff, is_sort_of
+from .umbrella import holds_at_large
 from .words import base_form
 
 __all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
@@ -80,13 +81,15 @@ def covers(broad: Item, narrow: Item) -> float:
         return 0.0
     if _says_no_less(broad, narrow) or _is_kind(broad, narrow) or holds_wares_of_stuff(broad, narrow):
         return 1.0
+    if holds_at_large(broad, narrow):
+        return 1.0
     above = _terms_above(narrow)
     if _is_called(broad, above):
         return 1.0
     if broad.modifiers and not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.modifiers):
         plain = replace(broad, modifiers=tuple(word for word in broad.modifiers if not _makes_wares(word)))
         of_stuff = plain != broad and _is_called(plain, above)  # leather bike accessories, bags of canvas for bicycles
-        return OF_OTHER_STUFF if of_stuff else 0.0
+        return OF_OTHER_STUFF if of_stuff and not _is_called_of_another_stuff(broad, above) else 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
         return 1.0
     heads = dict(senses_of_goods(broad.head, 2))
@@ -99,6 +102,14 @@ def covers(broad: Item, narrow: Item) -> float:
     groups, others = groups_of(broad), groups_of(narrow)
     apart = groups and others and not groups & others  # footwear is clothing to a dictionary alone
     return max(by_sense, default=0.0) * (APART if apart else 1.0)
+
+
+def _is_called_of_another_stuff(broad: Item, names: frozenset[str]) -> bool:
+    """Whether the other goods have a name that says of what they are, and it is not what `broad` is of: cling film is
+    plastic wrap, and no beeswax wrap."""
+    named = (name.split() for name in names)
+    stuffs = {word for *before, last in named if last == broad.head for word in before if _makes_wares(word)}
+    return bool(stuffs) and stuffs.isdisjoint(broad.modifiers)
 
 
 def _in_any_form(broad: Item, narrow: Item) -> Item:
@@ -133,6 +144,8 @@ def one_ware(broad: Item, narrow: Item) -> bool:
     another ware unless it is a kind of what its last word names, and so is one that the lists have in other groups."""
     broad = _in_any_form(broad, narrow)
     if _is_called(broad, _broader_terms(_name(narrow))) or holds_wares_of_stuff(broad, narrow):
+        return True
+    if holds_at_large(broad, narrow):
         return True
     if not _says_no_less(broad, narrow):
         return False

@@ -4,50 +4,67 @@ in brackets that only says what is meant (chandeliers [bougeoirs])."""
 from __future__ import annotations
 
 import re
+from functools import cache
 
-__all__ = ["as_stated", "as_stated_abroad"]
+from ..lexicon import translations
+from ..text import fold
+
+__all__ = ["as_stated"]
 
 _UNTIL = r"[^,;()\n]*"
-_EXCEPT = re.compile(
-    r"[,\s]*\b(?:other than|except(?:ing)?(?: for)?|excluding|not including|with the exception of|apart from|"
-    rf"save for|but not|not for)\b{_UNTIL}|[,\s]*\bnon-?medicated\b(?=\s*(?:[,;\n]|$))",
-    re.IGNORECASE,
-)
-"""How an English list leaves goods out, with all that it so leaves out, up to the next comma."""
-_EXCEPT_ABROAD = re.compile(
-    r"[,\s]*\b(?:"
-    r"autres? qu['’e]|à l['’]exception d|à l['’]exclusion d|excepté|sauf|hormis|non compris|"
-    r"ausgenommen|ausgeschlossen|mit ausnahme|unter ausschluss|ausser|außer|nicht für|"
-    r"excepto|salvo|distint[oa]s? (?:de|a)|que no sean?|con (?:exclusión|excepción)|a excepción|"
-    r"ad (?:eccezione|esclusione)|con (?:esclusione|eccezione)|eccetto|tranne|esclus[aoie]|divers[aoie] da|"
-    r"met uitzondering|uitgezonderd|behalve|andere dan|"
-    r"exceto|com (?:exceção|exclusão)|à exceção|que não seja[m]?|"
-    r"z wyjątkiem|oprócz|z wyłączeniem|inne niż|"
-    rf"med undantag|förutom|undtagen|bortset fra|unntatt)\w*{_UNTIL}",
-    re.IGNORECASE,
-)
-"""The same in the languages of the Union that are read here; from memory."""
-_NOT_SO = re.compile(
-    r"[,\s]*\b(?:non|nicht|niet|não|no|nie|nie z|icke|inte|ikke)\b[ -]"
-    r"(?:(?:en|aus|de|di|van|em|av|af|z) )?(?!al[ck]|medi|tiss|tess|tejid)[^\W\d_]+",
-    re.IGNORECASE,
-)
-"""One word, with "not" before it, that says of goods what they are not: dalles non métalliques; but drinks without
-alcohol and cloth that is not woven are goods of their own."""
+_EXCEPT = {
+    "en": r"(?:other than|except(?:ing)?(?: for)?|excluding|not including|with the exception of|apart from|save for|"
+    r"but not|not for)\b|non-?medicated(?=\s*(?:[,;\n]|$))",
+    "fr": "autres? qu['’e]|à l['’]exception d|à l['’]exclusion d|excepté|sauf|hormis|non compris",
+    "de": "ausgenommen|ausgeschlossen|mit ausnahme|unter ausschluss|ausser|außer|nicht für",
+    "es": "excepto|salvo|distint[oa]s? (?:de|a)|que no sean?|con (?:exclusión|excepción)|a excepción",
+    "it": "ad (?:eccezione|esclusione)|con (?:esclusione|eccezione)|eccetto|tranne|esclus[aoie]|divers[aoie] da",
+    "nl": "met uitzondering|uitgezonderd|behalve|andere dan",
+    "pt": "exceto|com (?:exceção|exclusão)|à exceção|que não seja[m]?",
+    "pl": "z wyjątkiem|oprócz|z wyłączeniem|inne niż",
+    "sv": "med undantag|förutom", "da": "undtagen|bortset fra", "nb": "unntatt|bortsett fra",
+}  # fmt: skip
+"""How a list leaves goods out, in the languages of the Union that are read here; from memory."""
+_NOT_SO = {
+    "fr": "non", "de": "nicht", "it": "non", "nl": "niet", "pt": "não", "es": "no", "pl": "nie(?: z)?",
+    "sv": "icke|inte", "da": "ikke", "nb": "ikke",
+}  # fmt: skip
+"""What stands before a word that says of goods what they are not: dalles non métalliques."""
+_OF_THEIR_OWN = frozenset("alcoholic alcohol medicinal medicated medical medicine woven weave weaved".split())
+"""What goods are not that are goods of their own for it: drinks without alcohol, cloth that is not woven."""
+
+
+@cache
+def _left_out(language: str) -> re.Pattern[str]:
+    """What a list in a language leaves out, up to the next comma."""
+    return re.compile(rf"[,\s]*\b(?:{_EXCEPT[language]})\w*{_UNTIL}", re.IGNORECASE)
+
+
+@cache
+def _said_not(language: str) -> re.Pattern[str]:
+    """One word of a language with "not" before it."""
+    small = "(?:(?:en|aus|de|di|van|em|av|af|z) )?"
+    return re.compile(rf"[,\s]*\b(?:{_NOT_SO[language]})[ -]{small}(?P<what>[^\W\d_]+)", re.IGNORECASE)
+
+
 _GLOSS = re.compile(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")
 _LISTED = re.compile(r"\b(?:and|or|und|oder|et|ou|y|e|o|en|of|oraz|lub|services?)\b", re.IGNORECASE)
 _SERVED = re.compile(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNORECASE)
 """What brackets after it say more of than of goods: team building (education)."""
 
 
-def as_stated(text: str) -> str:
-    """A list of goods in English without what it leaves out and without glosses."""
-    return _EXCEPT.sub("", _without_glosses(text))
+def as_stated(text: str, language: str = "en") -> str:
+    """A list of goods of a language without what it leaves out and without glosses; as it is, if nothing were left."""
+    text = _without_glosses(text)
+    kept = _left_out(language).sub("", text) if language in _EXCEPT else text
+    if language in _NOT_SO:
+        kept = _said_not(language).sub(lambda found: found[0] if _is_of_its_own(found["what"], language) else "", kept)
+    return kept or (text if language in _NOT_SO else "")
 
 
-def as_stated_abroad(text: str) -> str:
-    """The same of a list in another language."""
-    return _NOT_SO.sub("", _EXCEPT_ABROAD.sub("", _without_glosses(text))) or text
+def _is_of_its_own(word: str, language: str) -> bool:
+    """Whether goods that are not what a word says are goods of their own for that."""
+    return any(not _OF_THEIR_OWN.isdisjoint(one.english.split()) for one in translations(fold(word), language))
 
 
 def _without_glosses(text: str) -> str:

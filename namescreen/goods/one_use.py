@@ -18,7 +18,7 @@ IN_PLACE, MUCH_ALIKE, AT_LARGE, WITH_IT = 0.6, 0.5, 0.4, 0.35
 """The least scores of goods of one family for the same thing, of families that serve one purpose or of one for things
 of which one is a sort of the other, of food and what is food of any kind, and of a cover or case and what it is for;
 ours, not fitted."""
-USED_UP = 0.49
+USED_UP = 0.54
 """The least score of what is burnt or used up in a thing, and that thing as called or said to be for it; ours."""
 _USED_UP = frozenset("candle tealight incense refill cartridge pellet wick".split())
 _USED_UP_TOGETHER = frozenset((("tea", "light"), ("wax", "melt"), ("lamp", "oil"), ("incense", "stick")))

@@ -16,7 +16,7 @@ from ..tables import open_table
 from .broader import leading_senses, names_above
 from .left_out import as_stated
 from .wording import in_english
-from .words import MADE_SO, base_form, is_noun, plain_words, runs
+from .words import MADE_SO, as_one_word, base_form, is_noun, plain_words, runs
 
 __all__ = ["AT_LARGE", "GoodsWord", "Item", "base_form", "goods_words", "items", "plain_words"]
 
@@ -58,8 +58,11 @@ _ENDS_PHRASE = _words("""
 _MADE = _words("of from in")
 # What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
 _MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
-_USERS = frozenset(("animal", "person", "people", "room", "body part"))
-"""What WordNet calls those whom, and where, goods are for."""
+_USERS = {
+    "animal": "animal", "person": "person", "people": "person", "body part": "body part",
+    **dict.fromkeys(("room", "housing", "residence", "household", "plot of land", "place of business"), "place"),
+}  # fmt: skip
+"""What WordNet calls those whom, and where, goods are for, by sort: rooms, dwellings, gardens are places."""
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
@@ -127,7 +130,7 @@ def items(text: str) -> tuple[Item, ...]:
 def _parts(text: str) -> list[str]:
     """The items of a list as they are written, each with the qualifier that ends it and holds for all: between commas
     (bags, saddlebags adapted for bicycles), and for the whole list where it says so (all for babies)."""
-    text = as_stated(text)
+    text = as_one_word(as_stated(text))
     ends = _FOR_ALL.search(text)
     if ends is not None:
         return _qualified(_BETWEEN.split(text[: ends.start()]), ends["what"])
@@ -205,8 +208,7 @@ def _for_both(parts: list[str]) -> list[str]:
 def _sort_of_user(word: str) -> frozenset[str]:
     """Of which sorts of users and places of goods a word is in its leading sense."""
     named = (names_above(sense) for sense, _ in leading_senses(base_form(word), 1))
-    sorts = frozenset(one for names in named for one in _USERS & names)
-    return sorts or (frozenset(("room",)) if base_form(word) in ("household", "home", "garden") else frozenset())
+    return frozenset(_USERS[one] for names in named for one in names & _USERS.keys())
 
 
 def _of_materials(parts: list[str]) -> list[str]:
@@ -353,9 +355,10 @@ def _content_words(phrase: list[str], *, last: bool) -> tuple[str, ...]:
     said = len(phrase) > 1 and (_is_participle(phrase[-1]) or not (last or _names_a_thing(phrase[-1])))
     if said and is_noun(phrase[-2]):
         phrase = [phrase[-1], *phrase[:-1]]
-    kept = [w for w in phrase if w not in _FRAME and "function word" not in kinds(w) and not w.isdecimal()]
-    if len(phrase) > 1 and phrase[-1] == "can":  # a watering can
-        kept.append("can")
+    little = [("function word" in kinds(word) or word in _FRAME or word.isdecimal()) for word in phrase]
+    if len(phrase) > 1 and phrase[-1] not in _FRAME and is_noun(phrase[-1]) and lexicon().known(phrase[-1]):
+        little[-1] = False  # a small word that is a noun too, where a noun stands: a watering can
+    kept = (word for word, says_nothing in zip(phrase, little, strict=True) if not says_nothing)
     return tuple(map(base_form, kept))
 
 

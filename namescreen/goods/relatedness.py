@@ -70,6 +70,8 @@ TIES = {
 CARE, SALE = "repair maintenance installation cleaning", "sale"
 WORK = frozenset("rental delivery consultancy information reservation".split())
 """Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
+DEALT_IN = 0.5
+"""The least score of goods and the sale of them (Oakley, T-116/06, from memory)."""
 MUCH = 0.5
 """How alike labels speak of goods for the reasons to say so: a cosine of a quarter."""
 BY_CHANNEL = "service"
@@ -178,7 +180,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
         score = max(score, score_of(all_evidence(one, other), _weights()))
     is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
     used = same_use(one, other) if told["covers"] < COVERS else 0.0
-    score = max(score, used)
+    score = max(score, used, DEALT_IN if told["covers in dealing"] >= COVERS and not told["worked on"] else 0.0)
     if is_for and (_is_plainly_for(one, other) or _is_plainly_for(other, one)):
         score = max(score, FOR_IT)
     if not score:

@@ -15,7 +15,7 @@ from functools import lru_cache
 from ..lexicon import Translation, association, languages, lexicon, translations, zipf
 from ..records import dataclass
 from ..text import fold
-from .left_out import as_stated_abroad
+from .left_out import as_stated
 from .rendering import Chance, joined, likely_by_parts, rendered, units_of, words_of
 from .small_words import ANY_SMALL, small_words
 from .standing import RARE, SURE, standing, wares_abroad
@@ -171,7 +171,7 @@ def _translated(text: str, language: str, chance: Chance | None) -> Wording:
         strange = tuple(pair for pair in words if standing(*pair) == "foreign")
         known = any(standing(*pair) in ("english", "rare") or _in_vectors(pair[1]) for pair in words)
         return Wording(text, unread=tuple(written for written, _ in strange), understood=known)
-    read = rendered(without_possessives(as_stated_abroad(text)), language, chance)
+    read = rendered(without_possessives(as_stated(text, language)), language, chance)
     if not read.unread and _bases(read.english) == _bases(text):  # blousons is German too, and means no more
         return Wording(text)
     return Wording(read.english, language, read.unread)

@@ -13,19 +13,33 @@ from ..text import parse
 from ..text.inflection import other_number
 from ..text.segmentation import split_closed_compound
 
-__all__ = ["MADE_SO", "base_form", "is_noun", "is_trade_word", "known_as", "plain_words", "runs", "without_possessives"]
+__all__ = ["MADE_SO", "as_one_word", "base_form", "is_noun", "is_trade_word", "known_as", "plain_words", "runs",
+           "without_possessives"]  # fmt: skip
 
 MADE_SO = frozenset(
     "fitted coated lined padded trimmed capped belted boxed cased plated panelled banded tipped topped backed "
     "edged".split()
 )
 """Participles that say how goods are made, and name none: a coated cover is no coat, a lined box no line."""
+_NOUNS_IN_S = tuple(f"{suffix}s" for suffix in "er or ist let ette ment ling".split())
+"""How the plurals of nouns end that are made by a suffix, so that a strange one is known for a plural: excluders."""
+_WARES = re.compile(r"\b(?P<sort>[a-z]+)[ -](?P<ware>wares?|wear|gear)\b", re.IGNORECASE)
 _POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 
 def plain_words(text: str) -> tuple[str, ...]:
     """The folded words of `text` without possessive endings: women's magazine -> women, magazine."""
     return parse(without_possessives(text)).words
+
+
+def as_one_word(text: str) -> str:
+    """`text` with the words for wares that are mostly written closed so written: table wares, tableware."""
+
+    def joined(found: re.Match[str]) -> str:
+        closed = f"{found['sort']}{found['ware']}"
+        return closed if lexicon().is_lemma(closed.lower().removesuffix("s")) else found[0]
+
+    return _WARES.sub(joined, text)
 
 
 def without_possessives(text: str) -> str:
@@ -53,7 +67,7 @@ def base_form(word: str) -> str:
 
 def _regular_singular(word: str) -> str:
     """The singular of a word that is not in the lexicon, if that is in use (apps: app); else the word."""
-    if word.endswith(("ers", "ors")) and not zipf(word):  # excluders: of one who or what does so
+    if word.endswith(_NOUNS_IN_S) and not zipf(word):
         return word[:-1]
     forms = (word[: -len(old)] + new for old, new in DETACHMENTS["n"] if word.endswith(old))
     return max((word, *forms), key=lambda form: zipf(form) if len(form) > 2 else 0.0) if len(word) > 3 else word
