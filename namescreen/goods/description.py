@@ -26,7 +26,7 @@ from .materials import is_material, is_sort_of_stuff
 from .phrases import Item, base_form, items, plain_words
 from .places import is_settled_place, place_of
 from .proper_names import is_proper, is_surname, is_trade_name, listed_surname
-from .purposes import keeps_off, used_by
+from .purposes import is_lack_of_others, keeps_off, used_by
 from .qualities import quality_like
 from .tells import DESCRIBES, KINDS, NOTHING, SURNAMES, Evidence, EvidenceKind, of_kind, of_term
 from .trade_words import called, term_for
@@ -97,7 +97,7 @@ def describe_plainly(word: str, goods: str) -> Evidence:
 def describe_in_conflict(word: str, goods: str) -> Evidence:
     """As `describe_plainly`, but for that a surname says nothing about the goods: it bars a registration at first, yet
     once it is a mark it tells its maker."""
-    found = [of_kind(kind) for kind in KINDS if kind in kinds(word)]
+    found = [of_kind(kind) for kind in KINDS if kind in kinds(word) and not is_lack_of_others(word, goods)]
     found += [of_kind("generic head")] if is_firm_word(word, goods) else []
     found += [of_kind("quality")] if "taste" in kinds(word) and context(goods).food else []
     if word.isdecimal():

@@ -200,7 +200,8 @@ def _is_partly_told(compound: Translation, goods: str) -> bool:
         return False
     senses = lexicon().senses(words[-1], labelled=False)[:1]
     picture = bool(senses) and senses[0].domain in IMAGES
-    return not picture and any(told(word, goods) >= DESCRIBES for word in words)
+    say_it = [told(word, goods) >= DESCRIBES for word in words]
+    return not picture and any(say_it) and not all(say_it)
 
 
 def _has_own_sense(run: str) -> bool:

@@ -111,12 +111,18 @@ def _named(word: str) -> Place | None:
     if not senses:
         return None
     leading = senses[0]
+    if not leading.count and any(word in other.words and _is_clipped(word, other.words) for other in senses[1:]):
+        return None  # no text has the place rather than the beast that is so called for short: a hippo
     written = next((form for form in leading.words if form.lower() == word), word)
     if leading.domain == "adj.pert" and written[:1].isupper():
         return Place(written, True)
     if leading.domain not in ("noun.location", "noun.object") or not written[:1].isupper():
         return None
     return Place(written, not names_above(leading.id) & WILD and min(map(zipf, word.split())) >= OBSCURE)
+
+
+def _is_clipped(word: str, names: tuple[str, ...]) -> bool:
+    return any(name != word and name.startswith(word) for name in names)
 
 
 def is_settled_place(word: str) -> bool:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from .kept_off import LACKING, keep_off, kept_off_by, said_of
+from .kept_off import LACKING, keep_off, kept_off_by, may_lack, said_of
 from .phrases import base_form
 from .tells import DESCRIBES, NOTHING, Evidence, EvidenceKind
 from .uses import USED_BY
 
-__all__ = ["is_use", "keeps_off", "used_by"]
+__all__ = ["is_lack_of_others", "is_use", "keeps_off", "used_by"]
 
 KEEPS_OFF, USE = 0.75, 0.8
 """How plainly a word describes that says what the goods keep off (their function), below a term of the trade, and one
@@ -22,6 +22,12 @@ def keeps_off(word: str, goods: str) -> Evidence:
     what = kept_off_by(goods).get(word, "")
     why = "what the goods keep off" if word == what else f'much like "{what}", which the goods keep off'
     return Evidence(KEEPS_OFF, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if what else NOTHING
+
+
+def is_lack_of_others(word: str, goods: str) -> bool:
+    """Whether a word says that there is none of what only other goods keep off or may have: rustless, of curtains."""
+    what = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
+    return what != word and not may_lack(what, goods)
 
 
 def is_use(word: str, goods: str) -> bool:

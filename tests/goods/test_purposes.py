@@ -79,6 +79,31 @@ def test_images_promise_nothing(name: str, goods: str) -> None:
     assert not any(one.serious for one in protected_signs(name, goods, markets=("GB",)))
 
 
+@pytest.mark.parametrize(
+    ("name", "goods", "barred"),
+    [
+        ("Rustless", "garden tools", True), ("Rustless", "curtains", False), ("Lintless", "tea towels", True),
+        ("Lintless", "axes", False), ("Happy Heart", "wooden toys", False), ("Hippo", "boot jacks", False),
+        ("Farm to Table", "vegetables", True), ("Pure Nature", "wool yarn", True),
+    ],
+)  # fmt: skip
+def test_what_only_other_goods_may_have_says_nothing_and_a_set_promise_describes(
+    name: str, goods: str, barred: bool
+) -> None:
+    """Common practice, no source."""
+    assert (_category(name, goods, "GB") in BARRED) == barred
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Van Eigen Bodem", "groenten", "NL"), ("Simplement Bon", "biscuits", "FR"), ("Wie Früher", "Brot", "DE"),
+     ("Come Una Volta", "pasta", "IT"), ("Z Miłością", "pierniki", "PL")],
+)  # fmt: skip
+def test_set_promises_in_the_buyers_language(name: str, goods: str, market: str) -> None:
+    """EUTMR Article 7(1)(b), from memory."""
+    assert _category(name, goods, market) in BARRED
+
+
 def test_initials_of_what_goods_lack_describe_them() -> None:
     """TMEP 1209.03(h), from memory."""
     assert initials_of("gfdf", "cakes without gluten or dairy").why == 'the initials of "gluten free dairy free"'
