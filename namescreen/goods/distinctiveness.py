@@ -163,6 +163,8 @@ def _distinctiveness(
     spoken = tuple(one for one in held if one not in minorities | {"en"}) if asked is not None else ()
     strange = unknown_words(plain, readings, spoken, goods)
     unknown = {word: one for word, one in strange.items() if one.language not in apart}
+    if len(plain) > 1 and all(one.coined for one in plain):  # hardly two strange words of one language
+        unknown = {word: one for word, one in unknown.items() if one.is_sure}
     others = (
         finding_of(code, name, goods, read_so, plain, signs, american=american)
         for code, read_so in readings.items()

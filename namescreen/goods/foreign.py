@@ -63,6 +63,8 @@ WARE = 0.95
 """How sure the name of a ware of shops is beside other meanings of a word."""
 QUALITY = 0.7
 """How plainly a quality describes any goods, as `description` weighs it."""
+BOTH = 0.65
+"""How plainly each part of a compound must describe the goods for the whole to be sure to do so. Ours."""
 PLAIN_PART, NATIVE_PART = 5, 4
 """A guess is told of a name if it describes the goods, or if its parts have so many letters: shorter ones are found in
 coined words by chance (Tessivane: te, si, vane). In a word that looks native a letter less is enough."""
@@ -186,22 +188,21 @@ def _listed(
     shortest = min(map(len, best.parts), default=0)
     native = best.source == "compound" and shortest >= NATIVE_PART and is_native(word, language)
     chance = guess and shortest < PLAIN_PART and not native
-    if stays or place or chance or (guess and _is_partly_told(best, goods)):
+    told_by = [told(word, goods) for word in best.english.split()] if best.guessed else []
+    partly = guess and max(told_by) >= DESCRIBES and not _is_picture(best)
+    wholly = len(told_by) > 1 and min(told_by) >= BOTH  # smooth shaving, of soap to shave with
+    if stays or place or chance or (partly and not wholly):
         return None
     evidence = of_term(said) if said is not None and best.source == "labels" else NOTHING
-    return Meaning(best.english, language, best.score, guessed=best.guessed, said=evidence)
+    return Meaning(best.english, language, 1.0 if wholly else best.score, guessed=best.guessed, said=evidence)
 
 
-def _is_partly_told(compound: Translation, goods: str) -> bool:
-    """Whether one part of a compound describes the goods and another does not, and is no picture either: what they say
-    together no table tells (a coffee fox is an own name, a coffee grinding work is not)."""
-    words = compound.english.split()
-    if is_quality(compound.english):  # hand woven
-        return False
-    senses = lexicon().senses(words[-1], labelled=False)[:1]
-    picture = bool(senses) and senses[0].domain in IMAGES
-    say_it = [told(word, goods) >= DESCRIBES for word in words]
-    return not picture and any(say_it) and not all(say_it)
+def _is_picture(compound: Translation) -> bool:
+    """Whether the last part of a compound is a picture, or the whole a quality (hand woven); where one part describes
+    the goods and another does not, no table tells what else they say together (a coffee fox is an own name, a coffee
+    grinding work is not)."""
+    senses = lexicon().senses(compound.english.split()[-1], labelled=False)[:1]
+    return is_quality(compound.english) or (bool(senses) and senses[0].domain in IMAGES)
 
 
 def _has_own_sense(run: str) -> bool:

@@ -15,10 +15,10 @@ from .words import runs
 
 __all__ = ["CLAIMS", "claim", "closed_claims"]
 
-CLAIMS = frozenset(("cure", "therapy", "illness", "ailment", "organ", "helps", "lift", "well", "remedy"))
+CLAIMS = frozenset(("cure", "therapy", "illness", "ailment", "organ", "helps", "gone", "lift", "well", "remedy"))
 """What claims are made of, as the head of the list says."""
 _PLAIN = frozenset(("cure", "helps", "well"))
-_EFFECTS = _PLAIN | {"therapy", "lift"}
+_EFFECTS = _PLAIN | {"therapy", "gone", "lift"}
 _TREATED = frozenset(("illness", "ailment", "organ"))
 _FED = frozenset((5, 29, 30, 31, 32))
 """Classes of what is eaten and drunk."""
@@ -26,10 +26,6 @@ _REMEDIES = frozenset((3, 5, 10))
 """Those of what buyers may take for a remedy: cosmetics, medicines and supplements, medical devices."""
 _APPLIED = _REMEDIES | {14, 20, 24, 25}
 """With them what is worn or slept on, and is sold as a remedy as well."""
-_GONE = frozenset(
-    "anti stop stopp no zero ex contra contro gegen tegen sin sans senza ohne adios adieu adeus bye".split()
-)
-"""What comes before an illness in one word with it, and says that it goes."""
 SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en")
 """The fewest letters of what is treated and of what is done for it, in one word; and what German puts between."""
 
@@ -48,13 +44,13 @@ def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes:
     bare = all(word in taken or _says_no_more(word, goods) for word in words)
     treated = bool(met & _TREATED)
     plain = bool(met & _PLAIN)
-    wide = ("illness" in met and bool(met & _EFFECTS)) or (
-        "ailment" in met and (plain or bool(met & _EFFECTS and classes & _APPLIED))
-    )
+    loosely = bool(met & _EFFECTS and classes & _APPLIED) or bool("gone" in met and classes & _FED)
+    wide = ("illness" in met and bool(met & _EFFECTS)) or ("ailment" in met and (plain or loosely))
     named = "illness" in met and bare and bool(classes & ((_APPLIED | _FED) if len(words) > 1 else _REMEDIES))
     cured = "cure" in met and bare and bool(classes & (_FED | _APPLIED))
-    taken_in = bool(classes & (_FED | _REMEDIES | {20}))
-    helped = "organ" in met and taken_in and (plain or bool(met & _EFFECTS and 5 in classes))
+    body = _FED | _REMEDIES | {20}
+    near = bool(classes & body) or (bare and bool(classes & (_APPLIED - {14})))
+    helped = "organ" in met and near and (plain or bool(met & _EFFECTS and 5 in classes))
     shown = " ".join(sorted((one for one, kind in told.items() if kind != "remedy"), key=" ".join(words).find))
     if wide or named or cured or helped:
         return "cure and illness", shown
@@ -85,9 +81,9 @@ def closed_claims(word: str) -> tuple[tuple[str, str], ...]:
     for first, link, last in _divided(word):
         before, after = (str(table.get(part) or "") for part in (first, last))
         one, two = ({entry.kind for entry in listed(row)} for row in (before, after))
-        treated = one & _TREATED and two & (_EFFECTS | {"remedy"})
-        gone = (first in _GONE or one & _PLAIN) and not link and two & {"illness", "ailment"} and len(last) >= SHORTEST
-        if treated or gone or (one & {"cure"} and two & {"remedy"}):
+        treated = one & _TREATED and two & (_EFFECTS | {"remedy"}) and len(first) >= SHORTEST
+        before_it = one & (_PLAIN | {"gone"}) and not link and two & _TREATED and len(last) >= SHORTEST
+        if treated or before_it or (one & {"cure"} and two & {"remedy"}):
             return (first, before), (last, after)
     return ()
 
@@ -96,5 +92,5 @@ def _divided(word: str) -> Iterator[tuple[str, str, str]]:
     for at in range(2, len(word) - 1):
         for link in LINKS:
             first, last = word[:at].removesuffix(link), word[at:]
-            if word[:at].endswith(link) and (len(first) >= SHORTEST or first in _GONE) and len(last) >= LEAST_AFTER:
+            if word[:at].endswith(link) and len(first) >= LEAST_AFTER - 1 and len(last) >= LEAST_AFTER:
                 yield first, link, last

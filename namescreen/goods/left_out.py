@@ -4,7 +4,6 @@ in brackets that only says what is meant (chandeliers [bougeoirs])."""
 from __future__ import annotations
 
 import re
-from functools import cache
 
 from ..lexicon import translations
 from ..text import fold
@@ -34,19 +33,17 @@ _OF_THEIR_OWN = frozenset("alcoholic alcohol medicinal medicated medical medicin
 """What goods are not that are goods of their own for it: drinks without alcohol, cloth that is not woven."""
 
 
-@cache
-def _left_out(language: str) -> re.Pattern[str]:
-    """What a list in a language leaves out, up to the next comma."""
-    return re.compile(rf"[,\s]*\b(?:{_EXCEPT[language]})\w*{_UNTIL}", re.IGNORECASE)
-
-
-@cache
-def _said_not(language: str) -> re.Pattern[str]:
-    """One word of a language with "not" before it."""
-    small = "(?:(?:en|aus|de|di|van|em|av|af|z) )?"
-    return re.compile(rf"[,\s]*\b(?:{_NOT_SO[language]})[ -]{small}(?P<what>[^\W\d_]+)", re.IGNORECASE)
-
-
+_LEFT_OUT = {
+    code: re.compile(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in _EXCEPT.items()
+}
+"""What a list leaves out, up to the next comma."""
+_SAID_NOT = {
+    code: re.compile(
+        rf"[,\s]*\b(?:{said})[ -](?:(?:en|aus|de|di|van|em|av|af|z) )?(?P<what>[^\W\d_]+)", re.IGNORECASE
+    )
+    for code, said in _NOT_SO.items()
+}
+"""One word with "not" before it."""
 _GLOSS = re.compile(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")
 _LISTED = re.compile(r"\b(?:and|or|und|oder|et|ou|y|e|o|en|of|oraz|lub|services?)\b", re.IGNORECASE)
 _SERVED = re.compile(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNORECASE)
@@ -56,10 +53,10 @@ _SERVED = re.compile(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNOREC
 def as_stated(text: str, language: str = "en") -> str:
     """A list of goods of a language without what it leaves out and without glosses; as it is, if nothing were left."""
     text = _without_glosses(text)
-    kept = _left_out(language).sub("", text) if language in _EXCEPT else text
-    if language in _NOT_SO:
-        kept = _said_not(language).sub(lambda found: found[0] if _is_of_its_own(found["what"], language) else "", kept)
-    return kept or (text if language in _NOT_SO else "")
+    kept = _LEFT_OUT[language].sub("", text) if language in _LEFT_OUT else text
+    if language in _SAID_NOT:
+        kept = _SAID_NOT[language].sub(lambda found: found[0] if _is_of_its_own(found["what"], language) else "", kept)
+    return kept or (text if language in _SAID_NOT else "")
 
 
 def _is_of_its_own(word: str, language: str) -> bool:

@@ -44,6 +44,8 @@ FOREIGN_SCORE = 0.65
 be used by all others of the trade who do. Ours; common practice, no source."""
 PLAIN = 0.5
 """How plainly a word describes the goods from which a name of praise is told to describe them too. Ours."""
+HALF_TOLD_SCORE = 0.5
+"""The least that a name scores of which buyers understand one word that tells of the goods, and not the other. Ours."""
 RARE_SURNAME_SCORE = 0.4
 """The least that a surname scores that few bear: rarity speaks for it (TMEP 1211.01(a)(i)). Ours, not fitted."""
 
@@ -70,7 +72,7 @@ def by_each_law(
             heard |= {one.language for one in barring if one.category == "generic"}
         first = next(one for one in findings if one.language in heard)
         if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
-            strange = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
+            strange = _partly_strange(first, readings["en"], law)
             known = (one for one in findings if one.language in heard and one.language != "en")
             first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
         read_so = readings.get(first.language, readings["en"])
@@ -83,6 +85,15 @@ def by_each_law(
         geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
         found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
     return found
+
+
+def _partly_strange(found: LanguageFinding, judged: tuple[Judged, ...], law: str) -> LanguageFinding:
+    """What is found of a name of which buyers do not understand every word: arbitrary, or if a word that they do
+    understand tells of the goods, or of where they come from, suggestive at most (Marseille Lather, in France)."""
+    told = any(one.evidence.weight >= PLAIN and is_understood((one,), law) and not is_praise(one) for one in judged)
+    if told and len(judged) > 1:
+        return replace(found, category="suggestive", score=max(found.score, HALF_TOLD_SCORE))
+    return replace(found, category="arbitrary", score=max(found.score, UNSURE_SCORE))
 
 
 def _as_surname(readings: Mapping[str, tuple[Judged, ...]]) -> str:

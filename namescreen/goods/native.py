@@ -198,7 +198,8 @@ def unknown_words(
     vague = {
         one.word: NativeWord(one.meaning.language)
         for one in meant
-        if one.meaning and one.meaning.guessed and one.evidence.weight >= NO_TIE and not _is_of_labels(one)
+        if one.meaning and one.meaning.guessed and one.meaning.sure < 1 and one.evidence.weight >= NO_TIE
+        and not _is_of_labels(one)
     }
     known = {part for one in meant for part in one.word.split()} - vague.keys()
     own = [one.word for one in plain if is_coined_own(one) and one.word not in known]

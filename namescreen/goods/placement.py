@@ -117,12 +117,21 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
         return category, points
     if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
         return "arbitrary", points
+    if category == "suggestive" and _is_coloured_image(judged):
+        return "arbitrary", max(points, RANGES["arbitrary"][0])
     free = [one for one in judged if is_without_tie(one) or is_own_name(one)]
     counted = [one for one in judged if one not in free and kinds(one.word) & {"number"}]
     without = bool(free) and len(free) + len(counted) == len(judged)  # three sheets to the wind
     if has_coined_word(judged) or holds_praised_image(judged) or without or _has_own_word_for_goods(judged):
         return "suggestive" if category in CATEGORIES[:2] else category, max(points, OWN_SCORE)
     return category, points
+
+
+def _is_coloured_image(judged: tuple[Judged, ...]) -> bool:
+    """Whether a name is a colour before a word without any tie to the goods: the colour is that of the image."""
+    *before, last = judged
+    seen = all("colour" in kinds(one.word) and one.evidence.kind is EvidenceKind.OTHER for one in before)
+    return bool(before) and seen and is_without_tie(last) and not last.coined and last.meaning is None
 
 
 def _has_own_word_for_goods(judged: tuple[Judged, ...]) -> bool:

@@ -143,8 +143,8 @@ def _found(
     for sign, row in (*_listed(words), *closed, *_stems(words), *_within(words)):
         for one in listed(row):
             known_for = one.known_for(classes, sorts_of(goods) if one.sort else frozenset())
-            if one.kind in CLAIMS:
-                claims.setdefault(sign, one.kind)
+            if one.kind in CLAIMS:  # in one word with what is treated nothing is said in play
+                claims.setdefault(sign, "helps" if one.kind == "lift" and (sign, row) in closed else one.kind)
             elif known_for or (one.kind in ORIGIN and not one.little_known):
                 found[one.kind, sign] = (one.territory, known_for)
     kind, said = claim(claims, apart, goods, frozenset(classes))

@@ -27,6 +27,8 @@ def _is_claim(name: str, goods: str, market: str) -> bool:
         ("Rheumasalbe", "Salben auf Kräuterbasis", "DE"), ("Pijnvrij", "magneetarmbanden", "NL"),
         ("Odporność Plus", "syrop z czarnego bzu", "PL"), ("Curaeczema", "creams", "ES"),
         ("Zeropain", "insoles", "US"), ("Colesterolo Stop", "riso rosso", "IT"), ("Gut Health", "kefir", "GB"),
+        ("Quitadolor", "gel de árnica", "ES"), ("Respirabene", "caramelle balsamiche", "IT"),
+        ("Stress Away Tea", "tea", "GB"), ("Healthy Feet Socks", "socks", "GB"),
         ("Painaway", "rubbing balm", "AU"), ("Collagen Repair", "face serum", "US"),
     ],
 )  # fmt: skip
@@ -42,6 +44,7 @@ def test_what_is_treated_beside_what_is_done_for_it_is_a_claim(name: str, goods:
         ("Stroke of Luck", "paint brushes"), ("Retail Therapy", "tote bags"), ("Gut Feeling", "leather wallets"),
         ("Muscle Memory", "guitar straps"), ("Joint Venture", "woodworking clamps"), ("Heart Repair", "necklaces"),
         ("Healing Bench", "garden furniture"), ("Kater Carlo", "Katzenspielzeug"),
+        ("Tooth & Claw", "kitchen knives"), ("Elbow Room", "sofas"), ("Shoulder of Giants", "rucksacks"),
     ],
 )  # fmt: skip
 def test_words_of_health_in_another_sense_or_on_other_goods_are_none(name: str, goods: str) -> None:

@@ -129,3 +129,20 @@ def test_to_state_a_language_lifts_no_bar(name: str, goods: str) -> None:
     found = {one.market: one.category for one in read.markets}
     assert {found["US"], found["EU"]} <= {"generic", "descriptive"}
     assert found["DE"] not in ("generic", "descriptive")  # few buyers there read it
+
+
+def test_a_word_that_buyers_understand_is_kept_beside_a_strange_one() -> None:
+    """Ours: a place or claim in the buyers' own tongue says something, whatever stands beside it."""
+    found = distinctiveness("Marseille Lather", "shaving soap", markets=["GB", "FR"])
+    assert isinstance(found, Distinctiveness)
+    by_market = {one.market: one for one in found.markets}
+    assert (by_market["GB"].category, by_market["FR"].category) == ("descriptive", "suggestive")
+
+
+@pytest.mark.parametrize(
+    ("name", "category"),
+    [("Grey Heron", "arbitrary"), ("Hobrook Corvandel", "fanciful"), ("Glattrasur", "descriptive")],
+)
+def test_images_coinages_and_compounds_of_two_plain_words(name: str, category: str) -> None:
+    """TMEP 1209.01; 1209.03(g); from memory."""
+    assert judged(name, "shaving soap", markets=["DE", "FR"]).category == category
