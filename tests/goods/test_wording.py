@@ -252,7 +252,7 @@ def test_a_compound_whose_parts_say_nothing_together_is_not_read() -> None:
 @pytest.mark.parametrize(
     ("goods", "number", "english"),
     [
-        ("Geschirr", 21, "tableware"), ("Geschirr", 18, "harness"), ("bougies", 4, "candle"),
+        ("Geschirr", 21, "crockery"), ("Geschirr", 18, "harness"), ("bougies", 4, "candle"),
         ("bougies", 7, "spark plug"), ("cire", 4, "wax"), ("velas", 22, "sail"), ("timbres", 15, "bell"),
     ],
 )  # fmt: skip
