@@ -42,6 +42,8 @@ _DENIAL = re.compile(
     r"|\b(?:not|other than|except(?:ing)?|excluding|without)\b(?: (?:of|for|in|being|made of|made from|adapted for))?"
     r"\s+([^,;()\[\]]+)"
 )
+COMMON = 4.0
+"""The Zipf value from which a word is taken for part of a compound."""
 _LONGEST = 3
 """The most words of a ware that the lists of broader goods and of groups are asked for."""
 
@@ -114,10 +116,10 @@ def _words_and_head(text: str) -> tuple[list[str], str]:
 
 @lru_cache(maxsize=1 << 14)
 def _apart(word: str) -> Sequence[str]:
-    """The two words of a closed compound that no dictionary has: bush, hammer."""
+    """The two words of a closed compound that no dictionary has: bush, hammer. Both are common (frisee is no fri)."""
     parts = split_closed_compound(word, zipf)
     known = lexicon().known
-    apart = len(parts) == 2 and not known(word) and all(map(known, parts))
+    apart = len(parts) == 2 and not known(word) and all(known(part) and zipf(part) >= COMMON for part in parts)
     return tuple(map(base_form, parts)) if apart else (word,)
 
 

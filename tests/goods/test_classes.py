@@ -32,8 +32,8 @@ def numbers(goods: str, limit: int = 3) -> list[int]:
     ],
 )  # fmt: skip
 def test_goods_of_small_makers(goods: str, number: int) -> None:
-    """Where the note of the class, its heading or the alphabetical list (kombucha) places them; common practice, no source,
-    for the rest."""
+    """Where the note of the class, its heading or the alphabetical list (kombucha) places them; common practice, no
+    source, for the rest."""
     assert number in numbers(goods)
 
 
