@@ -103,7 +103,7 @@ class ClassGuess:
     goods do; `reason` says what it rests on.
 
     Of 5,677 terms of the alphabetical list and 12,160 of records, each told by a fit that saw no term of the same
-    words, guesses at 0.5 to 0.6 were right for 58 and 63 in 100, at 0.7 to 0.8 for 73 and 82, at 0.95 to 0.99 for 94
+    words, guesses at 0.5 to 0.6 were right for 58 and 63 in 100, at 0.7 to 0.8 for 74 and 83, at 0.95 to 0.99 for 94
     and 97. The right class came first for 77 and 89 in 100 and among three for 93 and 97."""
 
     number: int
