@@ -280,17 +280,15 @@ def _glance(report: Report) -> Iterable[Part]:
     entries = [(entries_of[row.name], findings(entries_of[row.name])) for row in standings(report)]
     same = _same_for_all([found for _, found in entries])
     kept = [at for at, check in enumerate(CHECKS) if check not in same]
-    rows, brief, behind = [], [], []
+    rows, brief = [], []
     for entry, found in entries:
         unjudged = isinstance(entry.distinctiveness, NotChecked) and entry.unread
         head = (shorten(entry.name, 60), worst_title(entry) + ("; not all checked" if unjudged else ""))
         rows.append((*head, *(found[at].words for at in kept)))
         brief.append((shorten(entry.name, 40), head[1], *(found[at].title for at in kept)))
-        told = [one.evidence for one in found if one.level > Level.NOTHING]
-        behind += [f"- {cell(head[0])}: {cell('; '.join(told))}"] if told else []
     whole = Table(("Name", "Worst finding", *(CHECKS[check] for check in CHECKS if check not in same)), tuple(rows))
     short = Table(("Name", "Worst finding", *(_BRIEFLY[check] for check in CHECKS if check not in same)), tuple(brief))
-    yield Either(whole, (short.as_table(), *(["Behind it:", "\n".join(behind)] if behind else [])))
+    yield Either(whole, (short.as_table(),))  # in plain text what is behind it stands above, and with each name
     if same:
         yield f"For every name: {some(f'{CHECKS[check].lower()} {title}' for check, title in same.items())}."
 
