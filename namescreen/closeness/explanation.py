@@ -293,7 +293,10 @@ def _about_languages(one: Features, other: Features) -> str:
         if word.weight.strength < WEAK and any((meaning(word.letters, match) or 0) >= SAME_MEANING for match in said)
     ]
     told = f"; {some(weak)} {'says' if len(weak) == 1 else 'say'} little of the maker" if weak else ""
-    own, english = " ".join(one.name.words), " ".join(_in_our_order(_without_small_words(said), other.name.words))
+    read_so = _in_our_order(_without_small_words(said), other.name.words)
+    if len(read_so) > len(words) + 1:  # a compound has two parts; more than that is a name that was cut by chance
+        return ""
+    own, english = " ".join(words), " ".join(read_so)
     return Reason(f'In translation "{own}" may be read as "{english}"{told}.', About.TRANSLATION)
 
 

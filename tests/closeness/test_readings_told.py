@@ -27,3 +27,9 @@ def test_a_reading_of_the_whole_name_is_told_without_its_articles(name: str, mar
 )  # fmt: skip
 def test_words_of_several_languages_or_of_names_are_not_read(name: str, mark: str) -> None:
     assert not [reason for reason in compare(name, mark).reasons if "may be read as" in reason]
+
+
+def test_a_name_cut_into_many_words_by_chance_is_not_read() -> None:
+    """Of Saint-Étienne, a town, words of several lengths can be cut; nobody reads it so."""
+    told = compare("Saint-Étienne", "SAINT-ÉTIENNE CYCLES").reasons + compare("Saint Etienne", "ST STEPHEN").reasons
+    assert not [reason for reason in told if "sir" in reason]
