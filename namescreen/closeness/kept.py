@@ -18,6 +18,8 @@ MOST = 1 << 13
 """Words, and names, that are kept: those of some dozens of searches, a few megabytes."""
 MOST_COMPARED = 1 << 7
 """Words of which is kept how others compare with them: those of some searches, as many megabytes."""
+MOST_UNREAD = 8
+"""Searches of which is kept how others compare with a word while none is asked for."""
 
 Words = tuple[str, ...]
 
@@ -90,12 +92,15 @@ class _Compared:
 
     def add(self, read: Callable[[], Iterable[tuple[str, Values]]]) -> None:
         """Others and how the word compares with each, to be read when one is asked for."""
-        self._unread.append(read)
+        self._unread = [*self._unread[1 - MOST_UNREAD :], read]
 
     def get(self, other: str) -> Values | None:
         """How the word compares with another, or None."""
-        while self._unread:
-            self._found.update(self._unread.pop(0)())
+        for read in self._unread:
+            if len(self._found) > MOST:
+                self._found.clear()
+            self._found.update(read())
+        self._unread = []
         return self._found.get(other)
 
 

@@ -112,6 +112,22 @@ def test_what_a_search_keeps_of_pairs_of_words_is_what_closeness_works_out(tmp_p
     assert seen > 5_000
 
 
+def test_what_is_kept_of_pairs_of_words_stays_small() -> None:
+    for number in range(100):
+        kept.keep_meanings("often", lambda number=number: [(f"other{number}", (0.5, 0.5))])  # type: ignore[misc]
+    assert kept.kept_meaning("other99", "often") == (0.5, 0.5)
+    assert kept.kept_meaning("often", "other0") is None
+    for number in range(20):
+        kept.keep_meanings(
+            "often", lambda at=number: [(f"word{at} {each}", (0.1, 0.1)) for each in range(1_000)]  # type: ignore[misc]
+        )
+        kept.kept_meaning("often", "none")
+    assert len(kept._meanings["often"]._found) <= kept.MOST + 1_000
+    for number in range(1_000):
+        kept.keep_meanings(f"own{number}", list)
+    assert len(kept._meanings) <= kept.MOST_COMPARED + 1
+
+
 def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: Path) -> None:
     names = ["Quendamoss Bergkristall", "Frschh Kettlewell", "Jassmin 22", "Gummistempel", "Smith Haus", "ΓΛΑΣΤΡΑ", "x"]
     (tmp_path / "m.txt").write_text("\n".join(names), "utf-8")
