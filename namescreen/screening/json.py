@@ -87,6 +87,10 @@ def plain(value: Any) -> Any:
         return value
     if kind is dict:
         return {str(key): plain(item) for key, item in value.items()}
+    if kind is float:
+        return number(value)
+    if kind is list or kind is tuple:
+        return [plain(item) for item in value]
     if isinstance(value, NotChecked):
         return {"not_checked": value.because}
     if hasattr(value, "to_json"):
