@@ -1,9 +1,11 @@
-"""A name without the words that name its goods: anyone may add these, so they keep no marks apart (TMEP
-1207.01(b)(iii) and (viii); Court of Justice, C-120/04, Thomson Life; from memory)."""
+"""A name without what says nothing of the maker: words that name its goods, which anyone may add, so that they keep no
+marks apart (TMEP 1207.01(b)(iii) and (viii); Court of Justice, C-120/04, Thomson Life; from memory), legal forms (TMEP
+1213.03(d): no significance as a source; from memory), articles, and the ending of a domain."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
@@ -21,22 +23,77 @@ SHORTEST = 3
 """Letters of the shortest rest of a name that is compared by itself; ours."""
 
 
+_LEGAL_FORMS = frozenset((
+    "ltd limited plc llp llc lp inc incorporated corp corporation co company pty ptyltd pte pvt cic "
+    "gmbh ggmbh gesmbh mbh ag kg kgaa ohg ug gbr ev eg ek haftungsbeschrankt "
+    "sa sas sasu sarl eurl sc snc scs sca scop ei spa srl srls sapa sl slu sau slne "
+    "bv nv vof bvba cvba cv srlcv ab hb kb as asa ans da aps is ks oy oyj ou sia uab lda ltda unipessoal eireli "
+    "spzoo spj spk sro vos kft kkt zrt nyrt rt bt doo dd ad ood eood sae kk gk se sce eeig jsc pjsc ooo oao zao "
+    "sdnbhd bhd tm"
+).split())  # fmt: skip
+"""Legal forms of companies, folded, without points and spaces, and the sign of a trade mark: from general knowledge of
+the states' company law, not checked one by one."""
+_WORDS_TOO = frozenset("spa da is ad bt ei sc ev dd cv rt sia".split())
+"""Of these, what is a word as well: a legal form only with points, or in capitals and small letters (SpA)."""
+_BRANDS = frozenset(("brand", "brands"))
+_ARTICLES = frozenset("the le la les el los las il lo der das het".split())
+_DOMAIN = re.compile(r"(?:https?://)?(?:www\.)?([a-z0-9-]{3,})((?:\.[a-z]{2,6}){1,2})/?", re.IGNORECASE)
+_AND = frozenset("and und et y e".split())
+_LONGEST_FORM = 4
+"""The words into which a legal form with points may fall (sp. z o.o.)."""
+
+
 @lru_cache(maxsize=1 << 15)
 def telling_part(name: str, goods: str) -> str:
-    """A name without the words that name `goods`, or `name` itself where it has none, nothing else is left, or they are
-    part of a set phrase (soap opera)."""
-    if not goods or len(words := parse(name).words) < 2:
-        return name
+    """A name without the words that name `goods` and what says nothing whatever they are, or `name` itself where it has
+    none, nothing else is left, or they are part of a set phrase (soap opera)."""
+    words = _without_forms(name)
     named = words_for_goods(goods)
-    cut = [not named.isdisjoint({word, *other_number(word)}) and not _in_a_phrase(words, at)
+    cut = [bool(named) and not named.isdisjoint({word, *other_number(word)}) and not _in_a_phrase(words, at)
            for at, word in enumerate(words)]  # fmt: skip
     kept = [word for word, out in zip(words, cut, strict=True) if not out]
-    while cut[-1] and kept and "function word" in kinds(kept[-1]):
+    while kept and cut[-1] and "function word" in kinds(kept[-1]):
         kept.pop()
-    while cut[0] and kept and "function word" in kinds(kept[0]):
+    while kept and cut[0] and "function word" in kinds(kept[0]):
         del kept[0]
     left = " ".join(kept)
-    return left if any(cut) and len(left) >= SHORTEST else name
+    return left if left != " ".join(parse(name).words) and len(left) >= SHORTEST else name
+
+
+def _without_forms(name: str) -> tuple[str, ...]:
+    """The words of a name without legal forms at its end, an article at either end, and the ending of a domain; all of
+    them where nothing else is left."""
+    words = parse(name).words
+    domain = _DOMAIN.fullmatch(name.strip())
+    if domain and all("domain ending" in kinds(one) for one in domain[2].lower().split(".")[1:]):
+        words = parse(domain[1]).words
+    rest = words
+    while rest and (cut := _form_at_end(rest, name)):
+        rest = rest[:-cut]
+        while len(rest) > 1 and rest[-1] in _AND:  # & Co
+            rest = rest[:-1]
+    if len(rest) > 1 and rest[0] in _ARTICLES and not _in_a_phrase(rest, 0):
+        rest = rest[1:]
+    elif len(rest) > 1 and rest[-1] == "the":
+        rest = rest[:-1]
+    return rest if len("".join(rest)) >= SHORTEST and not _ARTICLES.issuperset(rest) else words
+
+
+def _form_at_end(words: Sequence[str], name: str) -> int:
+    """How many of the last words are a legal form; 0 if none is."""
+    if words[-1] in _BRANDS:
+        return 1
+    for count in range(min(_LONGEST_FORM, len(words) - 1), 0, -1):
+        form = "".join(words[-count:])
+        if form not in _LEGAL_FORMS:
+            continue
+        if len(words[-count - 1]) > 1 if count > 1 else form not in _WORDS_TOO or _is_written_as_form(form, name):
+            return count  # and no part of longer initials (U S A)
+    return 0
+
+
+def _is_written_as_form(form: str, name: str) -> bool:
+    return any(one.casefold() == form and not (one.isupper() or one.islower() or one.istitle()) for one in name.split())
 
 
 @lru_cache(maxsize=256)
@@ -60,8 +117,16 @@ def _in_a_phrase(words: tuple[str, ...], at: int) -> bool:
 def left_out(names: Iterable[str], forms: Iterable[str]) -> str:
     """Which words of two names their `forms` are without, as a sentence."""
     words = [
-        word for name, form in zip(names, forms, strict=True) for word in parse(name).words
-        if word not in parse(form).words
+        word for name, form in zip(names, forms, strict=True) for text in name.split()
+        for word in _not_among(parse(form).words, text)
     ]  # fmt: skip
     quoted = some(f'"{word}"' for word in dict.fromkeys(words))
-    return f"Compared without {quoted}, as anyone may add a word for the goods."
+    return f"Compared without {quoted}, as anyone may add that."
+
+
+def _not_among(kept: Sequence[str], text: str) -> Iterable[str]:
+    """The words of a text that are not `kept`."""
+    words = parse(text).words
+    if len(words) > 1 and text.isascii() and text.isalpha() and set(kept).isdisjoint(words):
+        return (text,)  # GmbH falls into words
+    return (word for word in words if word not in kept)

@@ -20,6 +20,7 @@ from namescreen.tables import wordlists_folder
 
 __all__ = [
     "TRANSCRIPTION",
+    "doubled_otherwise",
     "english_heard_in",
     "has_rules",
     "inventory",
@@ -178,6 +179,19 @@ def sound_code(word: str, language: str) -> str:
 def inventory(language: str) -> frozenset[str]:
     """The broad sound classes that the language's own spelling can give."""
     return frozenset("".join(sound_classes(rule[3]) for rules in _rules(language).first.values() for rule in rules))
+
+
+@cache
+def doubled_otherwise(language: str) -> frozenset[str]:
+    """The doubled letters that have a sound of their own there, wherever they stand, which the single letter never has:
+    Spanish ll. None where the language has no rules."""
+    if not has_rules(language):
+        return frozenset()
+    rules = [rule for each in _rules(language).first.values() for rule in each]
+    doubled = [(letters, sound) for letters, before, after, sound in rules
+               if len(letters) == 2 and letters[0] == letters[1] and not before and not after]  # fmt: skip
+    single = {(letters, sound_classes(sound)) for letters, _, _, sound in rules}
+    return frozenset(letters for letters, sound in doubled if (letters[0], sound_classes(sound)) not in single)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -60,7 +60,7 @@ def as_heard(
     asked = tuple(languages)
     if closeness.sound >= SOME_SOUND and closeness.sound < 1 and (language := heard_alike(name, mark, asked)):
         return _sounding(closeness, 1.0, f"sounds the same, read in {language_name(language)}")
-    apart = "es" in asked and ("ll" in name.casefold()) != ("ll" in mark.casefold())  # which is no l there
+    apart = _has_other_letters(name, mark, asked)
     if SOME_SOUND <= closeness.sound < NEAR_IN_SOUND and not apart and _coined_and_said_alike(name, mark):
         return _sounding(closeness, 1.0, "sounds the same, letter by letter")
     if closeness.sound < NEAR_IN_SOUND or closeness.appearance >= NEAR_IN_APPEARANCE:
@@ -75,6 +75,16 @@ def as_heard(
         told = "sounds the same" if closeness.sound >= 1 else "close"
         return _sounding(closeness, closeness.sound, f"{told}{{}}, also to readers of {readers}")
     return _sounding(closeness, heard, f"the same only in English{{}}; to readers of {readers} {number(heard)}")
+
+
+def _has_other_letters(name: str, mark: str, languages: Iterable[str]) -> bool:
+    """Whether just one of two names has doubled letters that are another sound in one of the languages (Spanish ll, no
+    l), so that the letters' international values do not tell how it is said there."""
+    from ..connotations.g2p_rules import doubled_otherwise
+
+    texts = name.casefold(), mark.casefold()
+    doubled = (letters for language in languages for letters in doubled_otherwise(language))
+    return any((letters in texts[0]) != (letters in texts[1]) for letters in doubled)
 
 
 def _coined_and_said_alike(name: str, mark: str) -> bool:

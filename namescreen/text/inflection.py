@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import chain
 
 __all__ = ["other_number"]
 
@@ -13,10 +14,11 @@ _VOWELS = frozenset("aeiou")
 
 @lru_cache(maxsize=1 << 15)
 def other_number(word: str) -> frozenset[str]:
-    """The folded words that are the English plural or possessive of the folded `word`, or whose it is: of kite kites,
-    of bakeries bakery, of zorvexes zorvex. By letters alone, so that invented words have one too."""
-    singular = (word[:-1], word[:-2], word[:-3] + "y")
-    return frozenset([*_plurals(word), *(one for one in singular if word in _plurals(one))])
+    """The folded words that are the English plural or possessive of the folded `word`, or whose it is, or that of the
+    same one: of kite kites, of bakeries bakery and bakerys (bakery's), of zorvexes zorvex. By letters alone, so that
+    invented words have one too."""
+    singular = [one for one in (word[:-1], word[:-2], word[:-3] + "y") if word in _plurals(one)]
+    return frozenset([*_plurals(word), *singular, *chain.from_iterable(map(_plurals, singular))]) - {word}
 
 
 def _plurals(word: str) -> tuple[str, ...]:

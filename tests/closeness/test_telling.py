@@ -15,8 +15,9 @@ LAMPS = "brass desk lamps; lamp shades"
 @pytest.mark.parametrize(
     ("name", "goods", "part"),
     [
-        ("Orrelin Lamp", LAMPS, "orrelin"), ("The Orrelin Desk Lamps", LAMPS, "the orrelin"),
-        ("Lamps of Orrelin", LAMPS, "orrelin"), ("Brass Lamp", LAMPS, "Brass Lamp"), ("Orrelin", LAMPS, "Orrelin"),
+        ("Orrelin Lamp", LAMPS, "orrelin"), ("The Orrelin Desk Lamps", LAMPS, "orrelin"),
+        ("Lamps of Orrelin", LAMPS, "orrelin"), ("The Orrelin Lamp Company", LAMPS, "orrelin"),
+        ("Brass Lamp", LAMPS, "Brass Lamp"), ("Orrelin", LAMPS, "Orrelin"),
         ("Soap Opera", "soaps", "Soap Opera"), ("Kettle of Fish", "kettles", "Kettle of Fish"),
         ("Orrelin Lamp", "tea", "Orrelin Lamp"), ("Orrelin Lamp", "", "Orrelin Lamp"),
     ],
@@ -36,6 +37,37 @@ def test_a_word_for_the_goods_costs_next_to_nothing(name: str, mark: str, added:
     assert "Compared without" in longer.reasons[0]
     assert longer.telling == (alone.appearance, alone.sound)
     assert compare(f"{name} {added}", mark, name_goods="insurance").overall < longer.overall
+
+
+FORMS = (
+    "Ltd", "Ltd.", "Limited", "LLC", "Inc.", "Company", "& Co", "& Co. KG", "GmbH", "GmbH & Co. KG", "UG", "AG", "S.A.",
+    "SAS", "SARL", "S.à r.l.", "S.p.A.", "SpA", "Srl", "B.V.", "NV", "AB", "ApS", "A/S", "Oy", "Sp. z o.o.", "Lda",
+    "Pty Ltd", "Brand", "Brands", "(TM)", "®",
+)  # fmt: skip
+"""Legal forms of some states and the signs of trade marks (from memory)."""
+
+
+@pytest.mark.parametrize(
+    "said_more", [*(f"{{}} {form}" for form in FORMS), "The {}", "{}, The", "The {} Company", "La {}"]
+)
+@pytest.mark.parametrize("written", ["Tugboat", "Tug Boat", "Tug-Boat"])
+def test_what_says_nothing_of_the_maker_changes_next_to_nothing(said_more: str, written: str) -> None:
+    for name, mark in (("Tugboat", said_more.format(written)), (said_more.format(written), "Tug Boat")):
+        found = compare(name, mark)
+        assert found.overall >= ADDED
+        assert max(found.sound, found.telling[1]) == 1.0
+
+
+@pytest.mark.parametrize("domain", ["tugboat.com", "tugboat.co.uk", "www.tugboat.de", "https://tug-boat.eu/"])
+def test_the_ending_of_a_domain_changes_next_to_nothing(domain: str) -> None:
+    assert compare("Tugboat", domain).overall >= ADDED
+
+
+@pytest.mark.parametrize(
+    "name", ["The Limited", "The Company", "Blue Spa", "Ltd", "Limited Edition", "This Is", "La Paz", "A B", "Is"]
+)
+def test_a_name_of_such_words_alone_keeps_them_and_so_do_words_that_are_none(name: str) -> None:
+    assert telling_part(name, "") == name
 
 
 @given(st.text("abeilmnorstu", min_size=4, max_size=8), st.text("abeilmnorstu", min_size=4, max_size=8))

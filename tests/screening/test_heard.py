@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from namescreen.closeness import compare
+from namescreen.connotations.g2p_rules import doubled_otherwise
 from namescreen.register import read_register
 from namescreen.screening import screen
 from namescreen.screening.heard import as_heard, heard_alike
@@ -28,6 +29,16 @@ from namescreen.screening.heard import as_heard, heard_alike
 def test_names_said_alike(name: str, mark: str, languages: list[str], language: str) -> None:
     assert heard_alike(name, mark, languages) == language
     assert heard_alike(mark, name, languages) == language
+
+
+def test_doubled_letters_that_are_another_sound_somewhere() -> None:
+    """Spanish ll is no l (Real Academia, from memory); German ll and Italian ss are what the single letters can be."""
+    assert {one: sorted(doubled_otherwise(one)) for one in ("es", "nl", "de", "it", "xx")} == {
+        "es": ["ll"], "nl": [], "de": [], "it": [], "xx": [],
+    }  # fmt: skip
+    read = compare("Filora", "FYLLORA")
+    assert as_heard(read, "Filora", "FYLLORA", ["it"]).sound == 1.0
+    assert as_heard(read, "Filora", "FYLLORA", ["es"]).sound < 1.0
 
 
 def test_only_the_sound_and_its_reason_change() -> None:
