@@ -150,8 +150,8 @@ def _alike(word: str, classes: tuple[int, ...], sorts: frozenset[str]) -> tuple[
     near = (one for one in _names(_family(classes)) if word.startswith(one[0]))
     found = [(_likeness(word, name), name, territory) for name, territory in dict.fromkeys((*own, *near))]
     if not any(how_much for how_much, *_ in found):  # of those that few know only what begins with them whole
-        small = ((one, at) for one, at in _small_names(classes, sorts) if word.startswith(one) and len(one) > SHORTEST)
-        found = [(1.0 + len(one), one, at) for one, at in small]
+        begun = (one for one in _small_names(classes, sorts) if word.startswith(one[0]) and len(one[0]) > SHORTEST)
+        found = [(1.0 + len(one), one, at) for one, at, alone in begun if alone or place_of(one)]
     how_much, name, territory = max(found, default=(0.0, "", ""))
     return (name, territory, how_much >= 1) if how_much else None
 
@@ -196,24 +196,24 @@ def _family(classes: tuple[int, ...]) -> tuple[int, ...]:
 def _names(classes: tuple[int, ...]) -> tuple[tuple[str, str], ...]:
     """The words of names of origin known for goods of some classes, each with its territory: names of one word, and the
     places in longer ones."""
-    return tuple(dict.fromkeys(_all_names(frozenset(classes), frozenset(), little_known=False)))
+    found = _all_names(frozenset(classes), frozenset(), little_known=False)
+    kept = ((word, at) for word, at, alone in found if alone or (len(word) > SHORTEST and place_of(word)))
+    return tuple(dict.fromkeys(kept))
 
 
 @lru_cache(maxsize=256)
-def _small_names(classes: tuple[int, ...], sorts: frozenset[str]) -> tuple[tuple[str, str], ...]:
-    """The same of names whose fame is small, of one sort of goods."""
+def _small_names(classes: tuple[int, ...], sorts: frozenset[str]) -> tuple[tuple[str, str, bool], ...]:
+    """The words of names whose fame is small, of one sort of goods, with whether the word is the whole name: of
+    hundreds few begin a word, and only these are looked up among the places."""
     return tuple(dict.fromkeys(_all_names(frozenset(classes), sorts, little_known=True))) if sorts else ()
 
 
 def _all_names(
     classes: frozenset[int], sorts: frozenset[str], *, little_known: bool
-) -> Iterator[tuple[str, str]]:
+) -> Iterator[tuple[str, str, bool]]:
+    """The words of names of origin, each with the territory, and whether it is the whole name."""
     for sign, row in open_table(SIGNS).items():
         for one in listed(row) if sign[0].isalpha() else ():
             if one.kind in ORIGIN and one.little_known == little_known and one.known_for(classes, sorts):
                 words = sign.split()
-                yield from (
-                    (word, one.territory)
-                    for word in words
-                    if len(word) >= SHORTEST and (len(words) == 1 or (len(word) > SHORTEST and place_of(word)))
-                )
+                yield from ((word, one.territory, len(words) == 1) for word in words if len(word) >= SHORTEST)
