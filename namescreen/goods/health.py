@@ -82,7 +82,7 @@ def closed_claims(word: str) -> tuple[tuple[str, str], ...]:
         before, after = (str(table.get(part) or "") for part in (first, last))
         one, two = ({entry.kind for entry in listed(row)} for row in (before, after))
         treated = one & _TREATED and two & (_EFFECTS | {"remedy"}) and len(first) >= SHORTEST
-        before_it = one & (_PLAIN | {"gone"}) and not link and two & _TREATED and len(last) >= SHORTEST
+        before_it = one & (_PLAIN | {"gone", "therapy"}) and not link and two & _TREATED and len(last) >= SHORTEST
         if treated or before_it or (one & {"cure"} and two & {"remedy"}):
             return (first, before), (last, after)
     return ()
