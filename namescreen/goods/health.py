@@ -24,8 +24,8 @@ _FED = frozenset((5, 29, 30, 31, 32))
 """Classes of what is eaten and drunk."""
 _REMEDIES = frozenset((3, 5, 10))
 """Those of what buyers may take for a remedy: cosmetics, medicines and supplements, medical devices."""
-_APPLIED = _REMEDIES | {14, 20, 24, 25}
-"""With them what is worn or slept on, and is sold as a remedy as well."""
+_APPLIED = _REMEDIES | {11, 14, 20, 24, 25}
+"""With them what is worn, slept on or warms, and is sold as a remedy as well."""
 SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en")
 """The fewest letters of what is treated and of what is done for it, in one word; and what German puts between."""
 
