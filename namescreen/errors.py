@@ -13,9 +13,8 @@ Messages are plain text: styling belongs to the shell.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from pathlib import Path
-
-from .records import dataclass
 
 __all__ = ["DataError", "InputError", "Interrupted", "NamescreenError", "Problem"]
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .records import dataclass
+from dataclasses import dataclass
 
 __all__ = ["ASK_A_SPEAKER", "DISCLAIMER", "NotChecked", "UnknownWord", "Unread"]
 

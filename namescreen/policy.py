@@ -15,9 +15,8 @@ never share a word or a shape.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from enum import IntEnum
-
-from .records import dataclass
 
 __all__ = [
     *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "GOODS_LINES", "IDENTICAL_GOODS"),

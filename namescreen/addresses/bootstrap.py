@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
+from dataclasses import dataclass
 from urllib.parse import urlsplit
 
-from ..records import dataclass
 from .labels import ascii_name
 
 __all__ = ["IANA", "Bootstrap", "read_bootstrap"]

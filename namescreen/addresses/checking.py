@@ -7,9 +7,9 @@ from __future__ import annotations
 import queue
 import threading
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 from urllib.parse import urlsplit
 
-from ..records import dataclass
 from .answers import finding_of, unusable
 from .bootstrap import Bootstrap, read_bootstrap
 from .findings import Answer, Finding, Question

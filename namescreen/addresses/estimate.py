@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import zipf
 from ..pronunciation.predictability import spelled_by_heart
-from ..records import dataclass
 from ..territories import domain_endings
 from ..text import Name, parse, split_closed_compound
 from .handles import COMMON_LENGTHS, Handle, handles_of, spare_handles

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
-
-from ..records import dataclass
 
 __all__ = ["Answer", "Asked", "Finding", "Question"]
 

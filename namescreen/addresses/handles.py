@@ -7,11 +7,11 @@ characters are common tiers (from memory; no service is named, and each has rule
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import kinds
-from ..records import dataclass
 from ..text import Name
 from .labels import plain_label
 

@@ -13,9 +13,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 
-from ..records import dataclass
 from ..text import Name, fold
 from .joins import unlucky_break
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
 from ..files import user_cache
-from ..records import dataclass
 from .bootstrap import IANA
 
 __all__ = ["DAY", "Settings", "cache_file"]

@@ -15,7 +15,7 @@ import threading
 import time
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -27,7 +27,6 @@ from urllib3 import HTTPConnectionPool, HTTPResponse, HTTPSConnectionPool
 from urllib3.connection import HTTPConnection, HTTPSConnection
 from urllib3.exceptions import HTTPError
 
-from ..records import dataclass
 from .questions import is_public
 from .settings import Settings
 

@@ -5,11 +5,9 @@ from __future__ import annotations
 import datetime
 import re
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from decimal import Decimal
 from pathlib import Path
-
-from ..records import dataclass
 
 __all__ = ["Brief", "Concept", "CostItem", "Costs"]
 

@@ -12,6 +12,7 @@ import re
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from functools import partial
 from importlib import import_module
 from typing import Annotated, Any
@@ -22,7 +23,6 @@ from typer.core import TyperGroup
 from namescreen import __version__
 from namescreen.errors import InputError, Problem
 from namescreen.outcome import DISCLAIMER
-from namescreen.records import dataclass
 
 from .guard import EXIT_CODES, guarded
 from .narrow import Context

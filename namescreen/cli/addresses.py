@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from namescreen.errors import InputError, Interrupted, Problem
 from namescreen.plain_text import cell, number, plural, some, visible
-from namescreen.records import dataclass
 
 from .guard import NOT_CHECKED
 from .inputs import names_or_shortlist

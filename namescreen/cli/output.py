@@ -12,6 +12,7 @@ import re
 import shutil
 import sys
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from enum import StrEnum
 from itertools import zip_longest
 from typing import Any
@@ -19,7 +20,6 @@ from typing import Any
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import cell, csv_line, number, table, unseen_escaped, visible, wrapped
 from namescreen.plain_text import width as text_width
-from namescreen.records import dataclass
 
 from .talk import say
 

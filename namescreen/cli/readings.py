@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -12,7 +13,6 @@ import typer
 from namescreen.lexicon.language_codes import code
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, some, visible
-from namescreen.records import dataclass
 
 from .guard import NOT_CHECKED
 from .inputs import names_or_shortlist

@@ -5,12 +5,12 @@ from __future__ import annotations
 import sys
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, shorten, some
 from namescreen.policy import OWN_CHECK, Level
-from namescreen.records import dataclass
 from namescreen.text import parse
 
 from .mark_rows import below, mark_row, of_the_whole

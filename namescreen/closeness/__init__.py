@@ -6,11 +6,10 @@ A screening aid, not legal clearance: likelihood of confusion is a legal questio
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from ..outcome import NotChecked
-from ..records import dataclass
 from .calibration import Calibration, calibration
 from .explanation import COINED, COINED_MEANING, UNREAD, Explanation, Pair, reasons
 from .explanation import explain as _explain

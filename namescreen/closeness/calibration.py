@@ -7,9 +7,9 @@ of which are near the line; it is no probability that an office or a court would
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import cache
 
-from ..records import dataclass
 from ..tables import open_table
 
 __all__ = ["Calibration", "calibration"]

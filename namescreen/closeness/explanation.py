@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 
@@ -13,7 +14,6 @@ from ..lexicon.foreign_phrases import phrase_equivalents
 from ..lexicon.translation import listed_translations
 from ..plain_text import some
 from ..pronunciation import Pronunciation, align, closest_similarity, pronounce_words, say
-from ..records import dataclass
 from ..text import Name
 from .features import Features, Word
 from .name_similarity import meant_as_heard, said_in_english, shared_meaning

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain, islice, product
 
 from ..lexicon import kinds
-from ..records import dataclass
 from ..text import Name, parse, spoken_forms
 from .kept import kept_name
 from .sound import phoneme_codes_of, spoken_phoneme_codes

@@ -1,6 +1,7 @@
 """What a search knows of the words and names that it brought: what the register keeps of them, and how words of the
 name compare with theirs, which it works out for all at once. The functions that would work it out for one ask here
-first, as the names are then compared one by one; they give the same whether it is kept or not."""
+first, as the names are then compared one by one; they give the same whether it is kept or not, but for the last bits,
+as sums run in another order: so closenesses are rounded before they are compared or shown."""
 
 from __future__ import annotations
 

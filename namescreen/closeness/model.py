@@ -6,11 +6,11 @@ nothing that makes two names more similar can lower their closeness.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import cache
 from operator import mul
 from typing import TypeVar
 
-from ..records import dataclass
 from ..tables import open_table
 
 __all__ = ["PARTS", "Mean", "Model", "shipped_model"]

@@ -65,7 +65,7 @@ def as_readers_divide(
             found = closeness_from(one, mark, spaced, name_goods=name_goods)
         else:
             found = compare(one, other, name_goods=name_goods)
-        if found.overall > best.closeness.overall:
+        if round(found.overall, 9) > round(best.closeness.overall, 9):
             best = Divided(one, other, found)
     return best
 

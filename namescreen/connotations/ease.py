@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from namescreen.outcome import NotChecked
 from namescreen.text import fold, parse
 
 from ..lexicon.language_codes import LANGUAGES, OTHER_SCRIPTS, code, language_name
 from ..lexicon.letter_patterns import allowed, alphabet, consonant_groups, has_model, percentile
-from ..records import dataclass
 from .g2p_rules import has_rules, letter_sounds, read_aloud, sound_classes
 from .scripts import lookalikes, script
 

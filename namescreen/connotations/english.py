@@ -7,9 +7,9 @@ may not know what a word means elsewhere in English, or to the people it is said
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 
 from ..lexicon import zipf
-from ..records import dataclass
 from ..tables import open_table
 from ..text import parse, split_closed_compound
 from .results import Coverage, Reading

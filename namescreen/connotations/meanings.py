@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from typing import Protocol
 
-from ..records import dataclass
 from .unlucky import rated
 
 __all__ = ["Dictionary", "Meaning", "judged"]

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from ..records import dataclass
+from dataclasses import dataclass, replace
 
 __all__ = ["KINDS", "MATCHES", "SEVERITIES", "Coverage", "Reading", "stands_as_word"]
 

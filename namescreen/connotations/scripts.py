@@ -4,10 +4,9 @@
 from __future__ import annotations
 
 import unicodedata
+from dataclasses import dataclass
 
 from namescreen.tables import open_table
-
-from ..records import dataclass
 
 __all__ = ["LookAlikes", "confusable", "lookalikes", "looks_latin", "resolved_scripts", "script", "skeleton"]
 

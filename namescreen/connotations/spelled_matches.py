@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 
 from namescreen.lexicon import proper_name, zipf
 from namescreen.tables import open_table
@@ -11,7 +12,6 @@ from namescreen.text import Name, fold, split_closed_compound
 
 from ..lexicon.language_codes import COMPOUNDING, OTHER_SCRIPTS
 from ..lexicon.letter_patterns import alphabet, has_model
-from ..records import dataclass
 from .inflection import prefixes, stem
 from .orthography import syllable_boundaries
 from .results import Reading

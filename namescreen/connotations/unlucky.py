@@ -3,11 +3,11 @@ keys)."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
 from namescreen.tables import Table, open_table
 
-from ..records import dataclass
 from .orthography import single_deletions
 
 __all__ = ["Unlucky", "count", "nearly_spelled", "rated", "sounding", "spelled", "stemmed"]

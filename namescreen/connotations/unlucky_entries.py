@@ -11,11 +11,11 @@ with spaces between. Lines that begin with # and empty lines are remarks.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
 from namescreen.errors import InputError, Problem
 
-from ..records import dataclass
 from .results import KINDS
 
 __all__ = ["COLUMNS", "Entry", "read_entries"]

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import combinations, islice
 from typing import TYPE_CHECKING, TypedDict, Unpack
 from zlib import crc32
@@ -18,7 +18,6 @@ from ..ahead import Ahead
 from ..brief import Brief
 from ..errors import InputError, Problem
 from ..lexicon import zipf
-from ..records import dataclass
 from ..text import fold, tokenize
 from .brief_terms import goods_words, words_of
 from .buyers import local_language, understood

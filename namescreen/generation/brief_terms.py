@@ -8,14 +8,13 @@ more of the meaning belongs to the brief. A name is worth showing if its words a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 from itertools import pairwise
 from typing import TYPE_CHECKING, Any
 
 from ..brief import Brief, Concept
 from ..lexicon import association, kinds, lexicon, zipf
-from ..records import dataclass
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field
-
-from ..records import dataclass
+from dataclasses import dataclass, field
 
 __all__ = ["Candidate", "Proposal", "form_of"]
 

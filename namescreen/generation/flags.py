@@ -3,6 +3,7 @@ names, and what an office may refuse it for."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING
 
@@ -13,7 +14,6 @@ from ..plain_text import some
 from ..policy import NEAR_IN_SOUND, PLAINLY_DESCRIPTIVE
 from ..pronunciation import pronounce_words, sound_similarity
 from ..pronunciation.predictability import spellings
-from ..records import dataclass
 from ..text import fold, tokenize
 from .candidate import Proposal
 from .material import title

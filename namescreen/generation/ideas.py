@@ -8,12 +8,11 @@ association with the terms of the brief, by the word itself or by its meaning.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
-from ..records import dataclass
 from ..tables import open_table
 from ..text import fold
 from .brief_terms import BriefTerms

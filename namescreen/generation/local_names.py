@@ -4,10 +4,10 @@ subjects (wordlists/curated/naming_local_*.txt, one for each language)."""
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import cache
 
 from ..lexicon.language_codes import language_name
-from ..records import dataclass
 from ..tables import open_table
 from .brief_terms import BriefTerms
 from .ideas import Idea

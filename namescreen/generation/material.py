@@ -5,12 +5,11 @@ from __future__ import annotations
 import heapq
 import random
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import TypeVar
 
 from ..brief import Brief
-from ..records import dataclass
 from ..text import fold
 from .brief_terms import BriefTerms
 from .buyers import local_language

@@ -59,7 +59,7 @@ def english_lists() -> ShortLists:
 
 def _rated(entry: str) -> tuple[str, float]:
     word, _, rating = entry.rpartition(" ")
-    return word, _pleased(rating)
+    return word, pleased(rating)
 
 
 @cache
@@ -68,12 +68,11 @@ def lists_held() -> Mapping[str, int]:
     return Counter(word for _, words in english_lists() for word, _ in words)
 
 
+@cache
 def pleased(rating: str) -> float:
     """A rating as a share: 0 = dull, 1 = the best."""
     return (float(rating) - _DULL) / (_BEST - _DULL)
 
-
-_pleased = cache(pleased)
 
 
 class Met(NamedTuple):

@@ -10,7 +10,7 @@ import json
 import re
 from collections import Counter
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from itertools import takewhile
 from pathlib import Path
 
@@ -18,7 +18,6 @@ from ..brief import Brief, Concept
 from ..errors import InputError, Problem
 from ..files import read_bounded, refuse_devices
 from ..plain_text import unseen_escaped
-from ..records import dataclass
 from ..text import fold
 from .candidate import Candidate
 from .taste import Taste, preferences

@@ -10,9 +10,8 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from ..records import dataclass
 from ..text import tokenize
 from .candidate import Candidate, Proposal
 from .ideas import Idea

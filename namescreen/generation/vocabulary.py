@@ -7,11 +7,11 @@ in the lexicon, with the same result.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..lexicon import Among, concreteness, feeling, lexicon, zipf
-from ..records import dataclass
 from ..tables import open_table
 from .word_sounds import is_vowel, sounds_of
 

@@ -9,11 +9,11 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice
 
 from ..lexicon import lexicon
-from ..records import dataclass
 from .broader import layers_above, leading_senses, names_above, names_of
 from .class_features import DENIED, STEPS, head_of, listed_as
 from .class_model import KNOWN, Chances, Model, chances, shipped

@@ -5,8 +5,9 @@ office has it disclaimed (TMEP 1213.03, 1213.05; for the EU and the UK such a pa
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from ..lexicon import kinds, lexicon, name_rank
-from ..records import dataclass
 from .animals import is_animal
 from .context import context
 from .description import PROVIDER, EvidenceKind, says_what_is_kept_away

@@ -5,11 +5,11 @@ Built once for a goods text, so that a thousand names can be held against it.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import associated, association, lexicon, zipf
-from ..records import dataclass
 from .broader import ancestors, leading_senses
 from .classification import likely_classes
 from .nice import CLASSES

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import Any
 
 from ..outcome import NotChecked, Unread
-from ..records import dataclass
 from .continuum import CATEGORIES
 from .protected import ProtectedSign
 

@@ -4,10 +4,10 @@ ground that is not listed for a market is reported as unknown here, not as absen
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..plain_text import some
-from ..records import dataclass
 from ..territories import languages_of, law_of, members_of, territory
 
 __all__ = [

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from ..lexicon import lexicon, zipf
-from ..records import dataclass
 from .description import NOTHING, Evidence
 from .grounds import under_law
 from .places import place_of

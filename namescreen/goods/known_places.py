@@ -4,9 +4,9 @@ what a place is merely known for. Written from memory and incomplete (wordlists/
 from __future__ import annotations
 
 from collections import defaultdict
+from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from ..records import dataclass
 from ..tables import open_table
 from ..text import fold
 from .classification import likely_classes

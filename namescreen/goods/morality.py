@@ -7,12 +7,12 @@ The list is written from memory and incomplete (wordlists/curated/morality.txt).
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon, translations
 from ..lexicon.language_codes import language_name
 from ..plain_text import some
-from ..records import dataclass
 from ..tables import open_table
 from ..territories import languages_of
 from .classification import likely_classes

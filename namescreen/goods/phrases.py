@@ -7,11 +7,11 @@ goods ("retail of tea", "repair of bicycles") the goods dealt in matter as much 
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import dropwhile
 
 from ..lexicon import kinds, lexicon
-from ..records import dataclass
 from ..tables import open_table
 from .broader import leading_senses, names_above
 from .left_out import as_stated

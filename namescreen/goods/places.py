@@ -6,10 +6,10 @@ WordNet's places and their adjectives, a list of our own and towns of GeoNames (
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import kinds, languages, lexicon, translations, zipf
-from ..records import dataclass
 from ..tables import open_table
 from .broader import names_above
 

@@ -5,12 +5,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
-from ..records import dataclass
 from ..tables import open_table
 from .broader import leading_senses, names_above
 from .classification import chance_in, chance_of_one_class, class_chances

@@ -4,10 +4,10 @@ common."""
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from ..records import dataclass
 from ..tables import open_table
 from .grounds import Ground
 from .phrases import goods_words

@@ -3,9 +3,9 @@ goods."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import Enum
 
-from ..records import dataclass
 from .grounds import under_law
 from .trade_words import TradeTerm
 

@@ -6,11 +6,11 @@ A term is told of areas: goods of one sort. Written from memory and incomplete."
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import lexicon
 from ..lexicon.foreign_forms import endings_of, possible_bases
-from ..records import dataclass
 from ..tables import open_table
 from ..text import fold
 from ..text.inflection import other_number

@@ -5,11 +5,11 @@ The lists are written from memory and incomplete: a word that is not listed may 
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice
 
 from ..lexicon import kinds, lexicon
-from ..records import dataclass
 from ..tables import open_table
 from .animals import is_animal
 from .broader import layers_above, leading_senses, names_of

@@ -10,10 +10,10 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import Translation, association, languages, lexicon, translations, zipf
-from ..records import dataclass
 from ..text import fold
 from .left_out import as_stated
 from .rendering import Chance, joined, likely_by_parts, rendered, units_of, words_of

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
-from ..records import dataclass
 from .frequency import zipf
 from .translation import Translation, english_senses, listed_translations
 from .wordnet import lexicon

@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from ..records import dataclass
 from ..tables import open_table
 from .foreign_derivation import SUFFIXES, compound_of, derived
 from .foreign_forms import COMPOUNDING

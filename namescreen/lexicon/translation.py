@@ -9,12 +9,12 @@ an international word in another spelling (Kronometer), or a compound, written a
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import cache, lru_cache, reduce
 from itertools import pairwise, product
 from operator import or_
 
 from ..errors import DataError
-from ..records import dataclass
 from ..tables import open_table
 from ..text import fold
 from .association import association

@@ -7,12 +7,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cache, cached_property, lru_cache
 from itertools import chain
 from typing import TYPE_CHECKING, NamedTuple
 
-from ..records import dataclass
 from ..tables import open_table
 from .morphology import DETACHED, DETACHMENTS, base_forms, detached
 from .sense_similarity import SenseSimilarity

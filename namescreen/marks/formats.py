@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 
-from ..records import dataclass
 from .fields import Columns
 from .gazettes import BRAZIL, FRANCE, KOREA, KOREA_GOODS
 from .problems import ProblemLog

@@ -14,7 +14,7 @@ import zipfile
 import zlib
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager, suppress
-from dataclasses import field
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from functools import partial
 from itertools import pairwise
@@ -23,7 +23,6 @@ from typing import IO
 
 from ..errors import InputError, Problem
 from ..files import sha256_of
-from ..records import dataclass
 from .other_kinds import KINDS_NOT_READ, no_list
 from .problems import ProblemLog
 

@@ -7,9 +7,8 @@ Patent Office's standardised data (names of columns); the dictionaries of IP Aus
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from ..records import dataclass
 from . import uspto
 from .fields import FIELD_NAMES
 from .side_tables import Facts

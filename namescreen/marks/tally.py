@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import field
+from dataclasses import dataclass, field
 from hashlib import sha256
 from itertools import islice
 
 from ..errors import InputError, Problem
 from ..plain_text import plural, some
-from ..records import dataclass
 from .identity import Event
 from .problems import ProblemLog
 from .term import GRACE_MONTHS

@@ -9,10 +9,10 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 from ..plain_text import plural, some
-from ..records import dataclass
 from .fields import field_of
 from .problems import ProblemLog
 from .xml_records import Values

@@ -9,12 +9,11 @@ entities allow expansion attacks and access to other files.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from itertools import chain
 from xml.parsers import expat
 
 from ..errors import InputError, Problem
-from ..records import dataclass
 from .problems import ProblemLog
 from .text_lines import Bytes
 

@@ -2,7 +2,8 @@
 
 A leaf: it imports nothing else of namescreen. Every such loop also exists in Python or numpy, with bitwise equal
 results, and its module calls `choose` for one of the two. The compiled path is taken if the package was built with a C
-compiler and the library is undamaged; NAMESCREEN_NATIVE=off selects the other.
+compiler and the library is undamaged; NAMESCREEN_NATIVE=off selects the other. Some loops keep room between calls, and
+compiled code lets other threads run: use it from several processes, not from several threads at once.
 """
 
 from __future__ import annotations

@@ -62,7 +62,8 @@ static int64_t count_sharing(const Counted *all, int64_t least)
 /* Write down the strings that share at least `fewest` bigrams and fewer than `end`, but for some that do not reach the
    level `least`, and count in `reached` how many have each level from that on. There is room for one PART more. Returns
    how many were written, or an error. */
-static int64_t write_sharing(const Counted *all, int64_t fewest, int64_t end, int64_t least, int64_t *reached, Alike *alike)
+static int64_t write_sharing(
+    const Counted *all, int64_t fewest, int64_t end, int64_t least, int64_t *reached, Alike *alike)
 {
     int64_t written = 0, found = 0, most_in_both[MOST_COUNTED + 1];
     for (int64_t shared = 0; shared <= MOST_COUNTED; shared++)

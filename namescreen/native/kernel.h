@@ -27,4 +27,7 @@ INLINE int within(uint32_t start, uint32_t end, int64_t size, int64_t longest)
     return start <= end && end <= size && (int64_t)(end - start) <= longest;
 }
 
+/* table.c: the offset of the line whose key is `wanted`; -1 if there is none. */
+int64_t table_find(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length);
+
 #endif

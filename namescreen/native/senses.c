@@ -7,8 +7,6 @@
 
 #include "kernel.h"
 
-int64_t table_find(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length);
-
 enum { SLOTS = 1 << 19, MOST_WORDS = SLOTS / 2, MOST_ABOVE = 1 << 10, STRENGTHS = 9, MEMOS = 256 };
 
 /* The lines of the senses table, and the hierarchy by their numbers: how many senses are below each, where those directly
@@ -28,6 +26,7 @@ struct word {
     uint32_t start, length, slot, kept;
     double score;
 };
+_Static_assert(sizeof(struct word) == 24 && SLOTS == 1 << 19, "senses.py makes room for these");
 
 /* What relations count, by the names of sense_similarity.py: `power` are the first powers of the factor for a step, and
    `log_nouns` and `log_verbs` the logarithms of how many senses there are. */
@@ -71,11 +70,13 @@ int64_t senses_order(const Senses *all, const uint32_t *counts, int64_t many)
             return OUT_OF_BOUNDS;
     }
     all->first_above[row] = (uint32_t)total;
+    if (total != many)
+        return OUT_OF_BOUNDS;
     uint32_t *next = calloc((size_t)(2 * all->rows + 1), sizeof *next);
     if (!next)
         return NO_MEMORY;
-    for (int64_t at = 0; at < many || total != many; at++) {
-        if (total != many || all->above[at] >> 1 >= all->rows) {
+    for (int64_t at = 0; at < many; at++) {
+        if (all->above[at] >> 1 >= all->rows) {
             free(next);
             return OUT_OF_BOUNDS;
         }

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 __all__ = ["RelatedWords"]
 
-_SLOTS = 1 << 19
+_SLOTS = 1 << 19  # senses.c asserts both
 _WORD = 24  # bytes of a `struct word`
 _NUMBERS = ("below", "above", "line", "first_above", "narrower", "first_narrower", "touched", "slot")
 

@@ -50,7 +50,6 @@ int64_t table_seek(const char *data, int64_t start, int64_t size, const char *wa
     return low < size ? low : size;
 }
 
-/* The offset of the line whose key is `wanted`; -1 if there is none. */
 int64_t table_find(const char *data, int64_t start, int64_t size, const char *wanted, int64_t length)
 {
     int64_t at = table_seek(data, start, size, wanted, length);

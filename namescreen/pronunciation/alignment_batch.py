@@ -7,11 +7,11 @@ sounds of no weight, which change no alignment. One step of the dynamic programm
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from ..records import dataclass
 from .alignment import RHYTHM, phone_weights, syllables_in
 from .articulatory_features import percent_differences
 

@@ -17,11 +17,11 @@ words (`wordlists/build/sound_costs.py`).
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from functools import cache
 from itertools import combinations_with_replacement
 from operator import mul
 
-from ..records import dataclass
 from ..tables import open_table
 from .phones import LETTER_OF, SCHWA
 

@@ -10,9 +10,9 @@ Phonology, 1992, chapter 6).
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
-from ..records import dataclass
 from .phones import is_vowel
 
 __all__ = ["Syllable", "alliterates", "rhyme", "sonority", "stress_pattern", "syllabify", "syllable_count"]

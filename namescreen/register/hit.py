@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, NamedTuple
 
 from ..marks.columns import Selection
 from ..marks.mark import Mark
-from ..records import dataclass
 
 if TYPE_CHECKING:
     from ..closeness import Closeness, Scores

@@ -7,7 +7,7 @@ import json
 import os
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import asdict, fields
+from dataclasses import asdict, dataclass, fields
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -18,7 +18,6 @@ from ..marks.fields import chosen_columns
 from ..marks.sources import files_of
 from ..marks.status import STATUSES
 from ..marks.tally import Source
-from ..records import dataclass
 from ..tables import wordlists_folder
 from . import store
 from .register import Register

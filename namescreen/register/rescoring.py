@@ -131,7 +131,7 @@ def _spaced(index: Index, name: str, goods: tuple[str, ...], places: list[int]) 
     """The closeness of a name, as its readers divide it, to those of some names that have a part of it."""
     own = features(name)
     parts, places = own.name.words, sorted(places)
-    each = zip(places, index.names.texts(np.array(places)), strict=True)
+    each = zip(places, index.names.texts(np.array(places, np.int64)), strict=True)
     chosen = np.array([place for place, text in each if any(part in text for part in parts)], np.int64)
     if not len(chosen):
         return {}

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from ..marks.columns import DEAD, MarkColumns
-from ..records import dataclass
 from .store import damage_reported, open_store
 
 if TYPE_CHECKING:

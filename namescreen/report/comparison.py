@@ -15,14 +15,13 @@ that is gone need not have left it: both are said where the lists are short enou
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import PurePath
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..plain_text import number, plural, score_words, shorten, some
 from ..policy import Level
-from ..records import dataclass
 from ..text import fold, parse
 from .findings import findings, mark_level
 from .fingerprints import came_and_went, was_held

@@ -6,9 +6,9 @@ No fee is shipped: fees change, and differ by office, class and way of filing. C
 from __future__ import annotations
 
 import datetime
+from dataclasses import dataclass
 from decimal import Decimal
 
-from ..records import dataclass
 from .model import CostItem, Report
 
 __all__ = ["Line", "Worksheet", "money", "worksheet"]

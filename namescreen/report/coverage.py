@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 
 from ..marks.territory import INTERNATIONAL, office_code
 from ..outcome import NotChecked
 from ..plain_text import cell, plural
-from ..records import dataclass
 from ..territories import EU_MEMBERS, territory
 from .model import Report
 

@@ -5,8 +5,9 @@ The sources were cited from memory by section; the words are ours.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from ..policy import LIKELY_REFUSED, OTHER_GOODS, PLAINLY_DESCRIPTIVE, PLAINLY_OTHER, STEPS
-from ..records import dataclass
 
 __all__ = ["GLOSSARY", "Term"]
 

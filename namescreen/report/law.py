@@ -8,9 +8,9 @@ the offices, and a qualified adviser, decide.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 
 from ..plain_text import some
-from ..records import dataclass
 from ..territories import EU_MEMBERS, law_of, territory
 
 __all__ = [

@@ -7,12 +7,11 @@ read back a month later by another version of the program, and compared. A check
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked, Unread
 from ..policy import LIKELY_REFUSED
-from ..records import dataclass
 from ..screening.foreign_words import ForeignWord
 
 __all__ = [

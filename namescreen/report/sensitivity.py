@@ -12,10 +12,9 @@ the lower end. A check that was made for no name drops out.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from ..policy import OWN_CHECK, Finding, Level, flaw_of_its_own, gate, grave_findings, reach_of
-from ..records import dataclass
 from .findings import findings
 from .model import CHECKS, NameEntry, Report, Weights
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import cache
 from heapq import nlargest
 from typing import TYPE_CHECKING, TypeVar
@@ -14,7 +15,6 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
 from ..policy import CLOSE_AS_A_WHOLE, EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
-from ..records import dataclass
 from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
 from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description

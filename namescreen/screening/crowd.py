@@ -4,12 +4,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
 from ..policy import STEPS, Conflict
-from ..records import dataclass
 from ..text import parse
 from ..text.inflection import other_number
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 
 from ..plain_text import some
-from ..records import dataclass
 
 __all__ = ["ForeignWord", "told_of"]
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import islice
 from operator import attrgetter
 from typing import TYPE_CHECKING
@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING
 from ..outcome import NotChecked
 from ..policy import EVEN, Level
 from ..processes import on_all_processors
-from ..records import dataclass
 from ..team import shared_out, team
 from ..text import parse
 from .checks import Checks

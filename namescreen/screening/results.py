@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked
 from ..policy import Conflict, Level, level_of
-from ..records import dataclass
 from .foreign_words import ForeignWord
 from .json import number, plain
 

@@ -8,12 +8,12 @@ letters.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..marks.mark import Mark
 from ..plain_text import some
-from ..records import dataclass
 from ..text import parse
 from .crowd import says_little
 from .taken_over import TakenOver, house_words

@@ -7,11 +7,11 @@ Adding a house mark, or a word that says little, seldom keeps marks apart where 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import combinations
 
 from ..marks.mark import Mark
 from ..plain_text import some
-from ..records import dataclass
 from ..text import parse
 from ..text.inflection import other_number
 from .crowd import divided, says_little

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import unicodedata
+from dataclasses import dataclass
 from functools import lru_cache
 
-from ..records import dataclass
 from .spoken_forms import spoken_forms
 from .tokenization import MAX_LENGTH, tokenize
 

@@ -132,9 +132,9 @@ def test_american_law_does_not_bar_what_only_evokes() -> None:
     [
         ("Oak Block Works", "wooden building blocks made of ash and beech", "oak"),
         ("Silk & Tide", "scarves of cotton", "silk"),
-        ("Oak Block Works", "wooden building blocks", ""),
+        ("Oak Block Works", "wooden toy building blocks", ""),
         ("Oak Block Works", "building blocks of oak and beech", ""),
-        ("Otter Works", "wooden building blocks made of ash and beech", ""),
+        ("Otter Works", "wooden toy building blocks made of ash and beech", ""),
     ],
 )
 def test_a_material_that_the_goods_contradict_is_asked_about(name: str, goods: str, sign: str) -> None:

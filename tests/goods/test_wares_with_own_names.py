@@ -111,9 +111,10 @@ def _rank(value: float, values: list[float]) -> float:
     ],
 )  # fmt: skip
 def test_the_stuff_does_not_decide_between_near_goods(one: str, other: str, least: float) -> None:
-    """A broader term covers goods of whatever stuff (Meric, T-133/05); common practice, no source."""
+    """A broader term covers goods of whatever stuff (Meric, T-133/05); common practice, no source. What is of the same
+    stuff alone is not even of low similarity."""
     assert relatedness(one, other).score >= least  # type: ignore[union-attr]
-    assert relatedness(one, "wooden toys").score == 0  # type: ignore[union-attr]
+    assert relatedness(one, "wooden toys").score < 0.25  # type: ignore[union-attr]
 
 
 @pytest.mark.parametrize(

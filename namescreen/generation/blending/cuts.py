@@ -9,8 +9,8 @@ vowel (work-a-holic); one word set inside the other in the place of a stretch li
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Sequence
+from dataclasses import dataclass
 
-from ...records import dataclass
 from .source_word import Source
 
 __all__ = ["KINDS", "Cut", "cuts", "shared"]

@@ -5,9 +5,9 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Collection
+from dataclasses import dataclass
 from functools import cache
 
-from ...records import dataclass
 from ...tables import open_table
 from ...text import MAX_LENGTH
 from .cuts import KINDS, Cut, cuts

@@ -8,9 +8,9 @@ and every blend's sounds follow from its cuts without reading the blend aloud an
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
-from ...records import dataclass
 from ..word_sounds import is_vowel, sounds_of, syllable_starts
 
 __all__ = ["Source", "align", "source"]

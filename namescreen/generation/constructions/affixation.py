@@ -7,9 +7,9 @@ ch. 18); the suffixes here begin with a consonant, and an idea that ends in the 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import cache
 
-from ...records import dataclass
 from ...tables import open_table
 from ..candidate import Proposal
 from ..ideas import Idea

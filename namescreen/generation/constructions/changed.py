@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import islice
 
@@ -19,7 +19,6 @@ from rapidfuzz.distance import Indel, Postfix, Prefix
 from ...lexicon import kinds, lexicon, zipf
 from ...pronunciation.alignment import sound_similarity, syllables_in
 from ...pronunciation.phones import VOWEL_LETTERS, code_of
-from ...records import dataclass
 from ...tables import open_table
 from ...text.inflection import other_number
 from ..brief_terms import BriefTerms
