@@ -50,7 +50,7 @@ def classes(
 
     "likely" is from 0 to 1: how likely it is that some of the goods are in the class.
     """
-    from namescreen.goods import CLASSES, EXPLAINED, likely_classes, remark
+    from namescreen.goods import CLASSES, EXPLAINED, class_chances, remark
     from namescreen.goods import classes as classes_of
 
     narrow = form is Format.table and not every and width() < ROOM_FOR_SUBJECTS
@@ -67,7 +67,7 @@ def classes(
                 Problem("no goods are given", WHAT_TO_SAY)
                 if not goods
                 else Problem(f"no word of {quoted} is known", WHAT_TO_SAY)
-                if not likely_classes(goods)
+                if not class_chances(goods)
                 else Problem(f"the class of {quoted} is not known: its words are met in too many", MORE_TO_SAY)
             )
         rows = [

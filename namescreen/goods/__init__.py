@@ -12,6 +12,7 @@ from .weakness import weakness
 if TYPE_CHECKING:
     from .by_item import distinctiveness_by_item as distinctiveness_by_item
     from .classification import ClassGuess as ClassGuess
+    from .classification import class_chances as class_chances
     from .classification import classes as classes
     from .classification import likely_classes as likely_classes
     from .continuum import CATEGORIES as CATEGORIES
@@ -47,6 +48,7 @@ __all__ = [
     "MarketFinding",
     "ProtectedSign",
     "Relatedness",
+    "class_chances",
     "classes",
     "distinctiveness",
     "distinctiveness_by_item",
@@ -64,7 +66,7 @@ __all__ = [
 
 _HOMES = {
     "by_item": ("distinctiveness_by_item",),
-    "classification": ("ClassGuess", "classes", "likely_classes"),
+    "classification": ("ClassGuess", "class_chances", "classes", "likely_classes"),
     "continuum": ("CATEGORIES",),
     "distinctiveness": (
         "GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness",

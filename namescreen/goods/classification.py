@@ -123,9 +123,11 @@ def classes(goods: str, *, limit: int = 3) -> list[ClassGuess]:
 
 
 def likely_classes(goods: str) -> tuple[int, ...]:
-    """The numbers of the classes that are at least a third as likely as the likeliest one; empty if none is known."""
+    """The numbers of the classes that are at least a third as likely as the likeliest one; empty if none is known, as
+    for `classes`."""
     found = class_chances(goods)
-    return tuple(guess.number for guess in found if guess.score >= found[0].score / 3)
+    known = bool(found) and found[0].score >= UNKNOWN
+    return tuple(guess.number for guess in found if known and guess.score >= found[0].score / 3)
 
 
 def chance_of_one_class(one: str, other: str) -> float:

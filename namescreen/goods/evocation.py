@@ -13,9 +13,10 @@ from ..tables import open_table
 from .coinage import sounds_alike
 from .grounds import grounds_for, protecting_first
 from .known_places import LONGEST_PLACE, known_places
+from .phrases import goods_words
 from .places import IN_A_DICTIONARY, place_of
 from .signs import EVOKING, ORIGIN, SIGNS, ProtectedSign, listed, sorts_of, with_law
-from .words import runs
+from .words import base_form, runs
 
 __all__ = ["evoked"]
 
@@ -58,7 +59,7 @@ def evoked(
     the word to evoke it, or the word is made like it; else worth a question. One finding for each word."""
     found: dict[str, ProtectedSign] = {}
     for run in (" ".join(each) for _, each in runs(words, LONGEST_PLACE)):
-        for one in known_places(run, goods):
+        for one in () if _in_phrase(run, words, goods) else known_places(run, goods):
             if one.names:
                 sign = _by_place(run, one.names, one.territory, one.kind, markets, barred=one.evokes)
                 found.setdefault(run, sign)
@@ -70,6 +71,16 @@ def evoked(
             name, territory, plainly = like
             found[word] = _by_form(word, name, territory, markets, barred=plainly)
     return sorted(found.values(), key=lambda one: not one.serious)
+
+
+def _in_phrase(run: str, words: tuple[str, ...], goods: str) -> bool:
+    """Whether words stand in a longer phrase that is no name of the goods: a Persian cat, on carpets."""
+    longer = (" ".join(each) for _, each in runs(words, LONGEST_PLACE, 2))
+    heads = {one.word for one in goods_words(goods) if one.head}
+    return any(
+        run != one and f" {run} " in f" {one} " and lexicon().known(one) and base_form(one.split()[-1]) not in heads
+        for one in longer
+    )
 
 
 def _by_place(

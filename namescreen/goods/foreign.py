@@ -139,7 +139,7 @@ def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Mea
         run, places = " ".join(each), range(at, at + len(each))
         term = label_term(run, goods, language)
         said = Meaning(term.english, language, said=of_term(term)) if term is not None and term.weight else None
-        ware = next((one for one in ware_names(run, language) if told(one, goods) >= TOLD), "")
+        ware = next((one for one in ware_names(run, language) if told(one, goods) >= TOLD), used_abroad(run, language))
         said = said or (Meaning(ware, language) if ware else None)
         meaning = said or (Meaning("excellent", language) if is_praise(run, language) else None)
         if meaning is not None and taken.isdisjoint(places):

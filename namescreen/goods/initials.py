@@ -15,6 +15,7 @@ from .phrases import items, plain_words
 from .trade_table import Area, area_of
 from .trade_words import is_of_trade, is_told_of
 from .wording import in_english
+from .words import runs
 
 __all__ = ["are_initials", "initials_of", "stands_for"]
 
@@ -65,17 +66,23 @@ def initials_of(word: str, goods: str) -> Evidence:
     """Whether `word` is the initials of words that stand together in the goods, as they are written or in English, or
     of what these say that they lack (TMEP 1209.03(h))."""
     if FEWEST <= len(word) <= MOST:
-        for spoken in (*dict.fromkeys((plain_words(goods), plain_words(in_english(goods).english))), _lacking(goods)):
+        said = dict.fromkeys((plain_words(goods), plain_words(in_english(goods).english)))
+        for spoken in said:
             for words in (spoken, tuple(one for one in spoken if "function word" not in kinds(one))):
                 at = "".join(one[0] for one in words).find(word)
                 if at >= 0:
                     run = " ".join(words[at : at + len(word)])
                     return Evidence(INITIALS, f'the initials of "{run}"', section=SECTION)
+        lacking = next((run for run in _lacking(goods) if "".join(one[0] for one in run.split()) == word), "")
+        if lacking:
+            return Evidence(INITIALS, f'the initials of "{lacking}"', section=SECTION)
     return NOTHING
 
 
-def _lacking(goods: str) -> tuple[str, ...]:
-    """What goods say that they are without, as labels put it: gluten free, dairy free."""
+def _lacking(goods: str) -> list[str]:
+    """What goods say that they are without, as labels put it: each by itself, and some in a row (gluten free dairy
+    free)."""
     found = _WITHOUT.search(in_english(goods).english)
-    what = (one for one in plain_words(found["what"]) if "function word" not in kinds(one)) if found else ()
-    return tuple(word for one in what for word in (one, "free"))
+    what = re.split(r",|\b(?:and|or)\b", found["what"]) if found else ()
+    said = [f"{' '.join(words)} free" for one in what if (words := plain_words(one))]
+    return [" ".join(each) for _, each in runs(said, len(said))]

@@ -52,19 +52,29 @@ def known_places(words: str, goods: str) -> tuple[KnownPlace, ...]:
 
 def _of_the_place(names: str, place: tuple[str, ...], number: str) -> str:
     """Of the names of origin of an entry those that a place brings to mind: without such as hold another place of the
-    entry and not this one. Where names are joined by "and", all of them."""
-    each = names.split(", ")
-    if len(each) < 2 or any(" and " in one for one in each):
-        return names
+    entry and not this one; all of them if each does."""
     others = tuple(one for one in _places_of_entries()[number] if one not in place)
+    each = _each(names, (*place, *others))
     kept = [one for one in each if _holds(one, place) or not _holds(one, others)]
     return ", ".join(kept) or names
 
 
+def _each(names: str, places: tuple[str, ...]) -> list[str]:
+    """The names of origin of an entry; mere places before one with "and" belong to it (Herefordshire, Worcestershire
+    and Gloucestershire Cider)."""
+    found: list[str] = []
+    for one in reversed(names.split(", ")):
+        if found and " and " in found[0] and (fold(one) in places or " of " in one):
+            found[0] = f"{one}, {found[0]}"
+        else:
+            found.insert(0, one)
+    return found
+
+
 def _holds(name: str, places: tuple[str, ...]) -> bool:
     """Whether a word of a name of origin begins as one of some places, or adjectives of them, does."""
-    words = fold(name).replace("-", " ").split()
-    return any(word.startswith(one[:STEM]) for word in words for one in places)
+    words = fold(name).replace("-", " ")
+    return any(f" {one[:STEM]}" in f" {words}" for one in places)
 
 
 @cache

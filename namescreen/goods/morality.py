@@ -6,6 +6,7 @@ The list is written from memory and incomplete (wordlists/curated/morality.txt).
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
@@ -15,11 +16,14 @@ from ..lexicon.language_codes import language_name
 from ..plain_text import some
 from ..tables import open_table
 from ..territories import languages_of
+from ..text import parse
 from .classification import likely_classes
 from .grounds import Ground, law_on, views_of
 from .places import place_of
 from .proper_names import is_surname
 from .signs import ProtectedSign, with_law
+from .uses import used_abroad
+from .ware_names import ware_names
 from .words import runs
 
 __all__ = ["MORALITY", "offending"]
@@ -45,6 +49,7 @@ _WHAT = {
     "faith": "what is holy to many",
 }
 _ASK = "the office, and an adviser, with how people of the market take it"
+_HYPHENED = re.compile(r"\w+(?:-\w+)+")
 _SEEN = ("coarse", "slur")
 """Kinds that are seen in closed words too (shitbox)."""
 
@@ -66,7 +71,8 @@ def offending(
     taken: set[str] = set()
     for run, entries in _listed(words):
         parts = set(run.split())
-        signs = [sign for one in entries if (sign := _sign(run, one, name, goods, markets))]
+        meant = [one for one in entries if not _is_part_of_term(run, one, name, words)]
+        signs = [sign for one in meant if (sign := _sign(run, one, name, goods, markets))]
         if signs and not parts & taken:
             taken |= parts
             found[run] = max(signs, key=lambda one: one.serious)
@@ -81,6 +87,29 @@ def _listed(words: tuple[str, ...]) -> Iterator[tuple[str, tuple[_Entry, ...]]]:
     for word in words:
         if not _entries(word) and not lexicon().known(word) and not is_surname(word) and place_of(word) is None:
             yield from _within(word)
+
+
+def _is_part_of_term(run: str, entry: _Entry, name: str, words: tuple[str, ...]) -> bool:
+    """Whether words stand in a longer term that dictionaries or lists of wares have (cul-de-sac, pique-nique), and are
+    read as a part of it; what everyone understands is seen there too."""
+    if entry.firm and "*" in entry.languages:
+        return False
+    hyphened = {parse(one).words for one in _HYPHENED.findall(name)}
+    phrases = (tuple(each) for _, each in runs(words, LONGEST, 2))
+    around = (one for one in (*hyphened, *phrases) if f" {run} " in f" {' '.join(one)} " and " ".join(one) != run)
+    return any(_is_term(one, entry.languages, hyphened=one in hyphened) for one in around)
+
+
+def _is_term(words: tuple[str, ...], languages: tuple[str, ...], *, hyphened: bool) -> bool:
+    whole = " ".join(words)
+    if lexicon().known(whole) or lexicon().known("-".join(words)):
+        return True
+    own = (language for language in languages if language not in ("*", "en")) if hyphened else ()
+    return any(used_abroad(whole, one) or ware_names(whole, one) or _is_listed(words, one) for one in own)
+
+
+def _is_listed(words: tuple[str, ...], language: str) -> bool:
+    return any(not one.guessed for mark in "- " for one in translations(mark.join(words), language))
 
 
 def _within(word: str) -> Iterator[tuple[str, tuple[_Entry, ...]]]:
