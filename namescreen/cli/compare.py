@@ -76,19 +76,20 @@ def compare(
     goods = goods if goods is not None or brief is None else brief_with(brief).goods or None
     found = closeness_of(name, mark, name_goods=goods, mark_goods=mark_goods)
     written, other, found = as_readers_divide(name, mark, found, name_goods=goods)
+    shown = found.compared or (written, other)
     if brief is not None and (markets := brief_with(brief).markets):
-        found = _heard_in(found, name, mark, markets)
+        found = _heard_in(found, *(found.compared or (name, mark)), markets)
     if goods and _is_coined(name, goods):
         found = without_meaning(found)
-    evidence = explain(written, other, name_goods=goods, mark_goods=mark_goods)
+    evidence = explain(*shown, name_goods=goods, mark_goods=mark_goods)
     related = _related(goods, mark_goods) if goods and mark_goods else None
     if form is Format.jsonl:
-        forms = {"compared_as": written, "mark_compared_as": other, "goods_relatedness": related and related[0]}
+        forms = {"compared_as": shown[0], "mark_compared_as": shown[1], "goods_relatedness": related and related[0]}
         sys.stdout.write(json_line(_whole(name, mark, found, evidence) | forms) + "\n")
     elif form is Format.csv:
         show(_scores(found), SCORES, form)
     else:
-        _show((name, mark), (written, other), found, evidence, related, form)
+        _show((name, mark), (written, other), shown, found, evidence, related, form)
     print_disclaimer(form)
 
 
@@ -146,6 +147,7 @@ def _words(pairs: Sequence[Pair]) -> list[dict[str, object]]:
 def _show(
     names: tuple[str, str],
     written: tuple[str, str],
+    shown: tuple[str, str],
     found: Closeness,
     evidence: Explanation,
     related: tuple[float | None, str] | None,
@@ -169,7 +171,7 @@ def _show(
         _head("Sound by sound", form)
         say_point(f"read as {' and '.join(evidence.readings)}", form)
         _pairs(evidence.sounds)
-    for text, words in zip(written, evidence.pairs, strict=True):
+    for text, words in zip(shown, evidence.pairs, strict=True):
         _head(f"Words of {text}", form)
         show(_words(words), WORDS, form)
 

@@ -17,7 +17,7 @@ from .features import Features, Word, features, goods_words
 from .name_similarity import score
 from .parts import Scores
 from .reason import About, about
-from .telling import ADDED, left_out, telling_part
+from .telling import ADDED, NOT_IDENTICAL, left_out, registered_part, telling_part
 from .word_similarity import word_similarity
 
 __all__ = ["Calibration", "Closeness", "Explanation", "Features", "Pair", "Scores", "Word", "closeness",
@@ -65,6 +65,11 @@ class Closeness:
     not_checked: tuple[NotChecked, ...] = ()
     telling: tuple[float, float] = (0.0, 0.0)
     """Closeness in appearance and in sound without the words that name the goods; 0 where none were left out."""
+    compared: tuple[str, str] | None = None
+    """The two names without legal forms, where all numbers are of these; None where they are of the
+    names as they stand."""
+    as_written: tuple[float, float] | None = None
+    """Closeness in appearance and in sound of the names as they stand, where others were `compared`."""
 
     @property
     def reasons(self) -> tuple[str, ...]:
@@ -98,18 +103,36 @@ def closeness_from(name: str, mark: str, scores: Scores, *, name_goods: str | No
 def _beside_goods_words(
     name: str, mark: str, found: Closeness, goods: tuple[str | None, str | None]
 ) -> Closeness:
-    """`found` as it stands, or as close overall as the names are without the words that name the goods, next to nothing
-    less."""
+    """`found` as it stands, or how close the names are without legal forms; and as close overall as they
+    are without all that says nothing of the maker, where it is seen and heard. Each costs next to nothing overall, and
+    leaves no names identical."""
+    if found.appearance >= 1:
+        return found
+    names, weighed = (name, mark), goods_words(*goods)
+    own = registered_part(name), registered_part(mark)
+    if own != names:
+        bare = closeness(*(features(one, weighed) for one in own))
+        if ADDED * bare.overall > found.overall:
+            seen, heard = _not_identical(bare)
+            told = told_first(left_out(names, own), bare)
+            written = found.appearance, found.sound
+            found = replace(
+                told, appearance=seen, sound=heard, overall=ADDED * bare.overall, compared=own, as_written=written
+            )
+            names = own
     named = "; ".join(filter(None, goods))
     forms = telling_part(name, named), telling_part(mark, named)
-    if forms == (name, mark) or found.appearance >= 1:
+    if forms in ((name, mark), names):
         return found
-    weighed = goods_words(*goods)
     bare = closeness(*(features(form, weighed) for form in forms))
     if ADDED * bare.overall <= found.overall:
         return found
-    told = told_first(left_out((name, mark), forms), found)
-    return replace(told, overall=ADDED * bare.overall, telling=(bare.appearance, bare.sound))
+    told = told_first(left_out(names, forms, _not_identical(bare)), found)
+    return replace(told, overall=ADDED * bare.overall, telling=_not_identical(bare))
+
+
+def _not_identical(found: Closeness) -> tuple[float, float]:
+    return min(found.appearance, NOT_IDENTICAL), min(found.sound, NOT_IDENTICAL)
 
 
 def closeness(one: Features, other: Features) -> Closeness:

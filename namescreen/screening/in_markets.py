@@ -71,5 +71,6 @@ def _heard(
     """How `close` is heard and understood in a market, that is in `places` alone."""
     english = not places or any(understood_in(place, "en") for place in places)
     mark = close.mark
-    closeness = as_heard(close.closeness, name, mark.text, languages_of(places, main=True), english=english)
+    names = close.closeness.compared or (name, mark.text)
+    closeness = as_heard(close.closeness, *names, languages_of(places, main=True), english=english)
     return InMarket(market, closeness, bool(language) and not known_to_buyers(said, mark, language, places))

@@ -27,10 +27,6 @@ WORD_FOR_WORD = 0.8
 weighs small words too (of, the), which translations add and leave out. Ours, not fitted."""
 
 
-NOT_IDENTICAL = 0.99
-"""The most closeness in an aspect of names that are the same but for words for the goods; ours."""
-
-
 def _conflict(
     mark: Mark, closeness: Closeness, goods_relatedness: Relatedness | NotChecked, bites: bool | None, **further: Any
 ) -> Conflict:
@@ -38,10 +34,12 @@ def _conflict(
     near-identical, though it makes it another than the mark; but of a name that is generic as a whole nothing else is
     left to compare."""
     free = bool(further.get("free"))
-    seen, heard = (0.0 if free else min(one, NOT_IDENTICAL) for one in closeness.telling)
+    written = closeness.as_written if free else None
+    appearance, sound = map(min, (closeness.appearance, closeness.sound), written or (1.0, 1.0))
+    seen, heard = (0.0, 0.0) if free else closeness.telling
     return Conflict(
-        max(closeness.appearance, seen),
-        max(closeness.sound, heard),
+        max(appearance, seen),
+        max(sound, heard),
         closeness.overall,
         None if isinstance(goods_relatedness, NotChecked) else goods_relatedness.score,
         mark.is_dead,
