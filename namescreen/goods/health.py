@@ -9,6 +9,7 @@ from functools import lru_cache
 
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
+from .classification import likely_classes
 from .phrases import base_form, goods_words
 from .signs import SIGNS, listed
 from .words import runs
@@ -26,6 +27,22 @@ _REMEDIES = frozenset((3, 5, 10))
 """Those of what buyers may take for a remedy: cosmetics, medicines and supplements, medical devices."""
 _APPLIED = _REMEDIES | {11, 14, 20, 24, 25}
 """With them what is worn, slept on or warms, and is sold as a remedy as well."""
+_WORN_FOR_HEALTH = frozenset(
+    "insole magnetic magnet orthopaedic orthopedic compression acupressure acupuncture massage massager bandage "
+    "compress therapeutic infrared lumbar posture heat".split()
+)
+_WARMING = frozenset(("heating", "heated", "hot", "warm", "warming", "warmth", "wheat"))
+_WARMERS = frozenset(("pad", "pillow", "cushion", "pack", "bag", "bottle", "belt", "wrap"))
+"""What goods are called, in base form, that are put on the body for health whatever their class: heat pads."""
+_LIMBS = frozenset(
+    "foot feet knee knees hip hips shoulder shoulders wrist ankle elbow hand hands finger fingers toe toes ear ears "
+    "neck leg legs arm arms heel heels lip lips knie fuss fusse fuesse schulter schultern hand hande ohr ohren bein "
+    "beine pied pieds genou genoux epaule epaules main mains oreille oreilles jambe jambes pie pies rodilla rodillas "
+    "hombro hombros mano manos oreja orejas pierna piernas piede piedi ginocchio ginocchia spalla spalle mani orecchie "
+    "gamba gambe voet voeten schouder schouders oren been benen joelho joelhos ombro ombros mao maos orelha pernas stopa "
+    "stopy kolano kolana dlon dlonie fot fotter kna knan axel axlar hander oron".split()
+)
+"""Parts of the body, in nine languages, for which buyers look for nothing in food; from memory."""
 SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en")
 """The fewest letters of what is treated and of what is done for it, in one word; and what German puts between."""
 
@@ -39,6 +56,8 @@ def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes:
     on or taken. A loose effect (happy belly) is "health", worth a question, of food, and a claim of medicines."""
     own = _in_other_phrases(signs, words)
     told = {sign: kind for sign, kind in signs.items() if own.isdisjoint(sign.split())}
+    if classes & _FED and not classes & _REMEDIES:
+        told = {sign: kind for sign, kind in told.items() if kind != "organ" or sign not in _LIMBS}
     met = frozenset(told.values())
     taken = {part for sign in told for part in sign.split()}
     bare = all(word in taken or _says_no_more(word, goods) for word in words)
@@ -47,7 +66,7 @@ def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes:
     loosely = bool(met & _EFFECTS and classes & _APPLIED) or bool("gone" in met and classes & _FED)
     wide = ("illness" in met and bool(met & _EFFECTS)) or ("ailment" in met and (plain or loosely))
     named = "illness" in met and bare and bool(classes & ((_APPLIED | _FED) if len(words) > 1 else _REMEDIES))
-    cured = "cure" in met and bare and bool(classes & (_FED | _APPLIED))
+    cured = "cure" in met and bare and (bool(classes & (_FED | {3, 5})) or _are_for_health(goods))
     body = _FED | _REMEDIES | {20}
     near = bool(classes & body) or (bare and bool(classes & (_APPLIED - {14})))
     helped = "organ" in met and near and (plain or bool(met & _EFFECTS and 5 in classes))
@@ -55,6 +74,17 @@ def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes:
     if wide or named or cured or helped:
         return "cure and illness", shown
     return ("health", shown) if treated and "organ" in met and met & _EFFECTS and classes & _FED else ("", "")
+
+
+@lru_cache(maxsize=1 << 10)
+def _are_for_health(goods: str) -> bool:
+    """Whether goods are put on the body for health, or state an illness: only of these is a cure alone no figure of
+    speech (Remedy, of earrings, cures nothing)."""
+    said = {one.word for one in goods_words(goods)}
+    rows = (str(open_table(SIGNS).get(word) or "") for word in said)
+    ill = any(entry.kind in ("illness", "ailment") for row in rows if row for entry in listed(row))
+    first = 10 in likely_classes(goods)[:1]
+    return first or ill or bool(said & _WORN_FOR_HEALTH) or bool(said & _WARMING and said & _WARMERS)
 
 
 def _says_no_more(word: str, goods: str) -> bool:

@@ -56,3 +56,33 @@ def test_a_closed_word_is_taken_apart_where_both_parts_make_a_claim() -> None:
     assert [part for part, _ in closed_claims("immunitatsbooster")] == ["immunitat", "booster"]
     assert [part for part, _ in closed_claims("antimigrana")] == ["anti", "migrana"]
     assert closed_claims("heartwood") == closed_claims("zelkovane") == ()
+
+
+@pytest.mark.parametrize(
+    "goods",
+    ["earrings", "wrist watches", "bookshelves", "curtains", "work gloves", "hats", "running shoes", "table lamps",
+     "dining chairs", "bed linen", "board games"],
+)  # fmt: skip
+@pytest.mark.parametrize("name", ["Remedy", "Antidote", "Heal", "Painkiller"])
+def test_a_cure_alone_is_a_figure_of_speech_on_goods_that_treat_nobody(name: str, goods: str) -> None:
+    assert not _is_claim(name, goods, "GB")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Remedy", "herbal tea"), ("Antidote", "skin cream"), ("Heal", "heat pads"), ("Remedy", "food supplements"),
+     ("Remedy", "magnetic bracelets"), ("Heal", "bracelets for arthritis"), ("Remedy", "shoe insoles"),
+     ("Antidote", "compression socks")],
+)  # fmt: skip
+def test_a_cure_alone_is_a_claim_of_what_is_taken_or_put_on_for_health(name: str, goods: str) -> None:
+    assert _is_claim(name, goods, "GB")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "asked"),
+    [("Happy Feet", "biscuits", False), ("Happy Hands", "tea", False), ("Happy Elbow", "jam", False),
+     ("Happy Belly", "biscuits", True), ("Happy Heart", "tea", True)],
+)  # fmt: skip
+def test_food_does_nothing_to_limbs(name: str, goods: str, asked: bool) -> None:
+    signs = protected_signs(name, goods, markets=("GB",))
+    assert any(one.kind in ("health", "cure and illness") for one in signs) is asked
