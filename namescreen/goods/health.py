@@ -39,7 +39,7 @@ _LIMBS = frozenset(
     "neck leg legs arm arms heel heels lip lips knie fuss fusse fuesse schulter schultern hand hande ohr ohren bein "
     "beine pied pieds genou genoux epaule epaules main mains oreille oreilles jambe jambes pie pies rodilla rodillas "
     "hombro hombros mano manos oreja orejas pierna piernas piede piedi ginocchio ginocchia spalla spalle mani orecchie "
-    "gamba gambe voet voeten schouder schouders oren been benen joelho joelhos ombro ombros mao maos orelha pernas stopa "
+    "gamba gambe voet voeten schouder schouders oren been benen joelho joelhos ombro ombros mao maos orelha stopa "
     "stopy kolano kolana dlon dlonie fot fotter kna knan axel axlar hander oron".split()
 )
 """Parts of the body, in nine languages, for which buyers look for nothing in food; from memory."""
