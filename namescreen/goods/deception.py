@@ -16,10 +16,13 @@ from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .description import of_a_kind
 from .grounds import grounds_in
+from .made_of import made_of
 from .materials import is_material
 from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
+from .proper_names import is_surname, listed_surname
 from .qualities import is_quality
+from .set_phrases import LONGEST_NAME, in_known_phrases, in_other_sense
 from .signs import ProtectedSign, with_law
 from .wording import in_english
 from .words import runs
@@ -61,9 +64,8 @@ WITHOUT = frozenset(
     "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
 )
 """How a name says in languages of Europe that goods lack something; from memory."""
-LONGEST_CLAIM, LONGEST_NAME, LEAST_AFTER = 3, 3, 3
-"""The most words of a promise, and of the name of a place, that are looked for; and the fewest letters after a promise
-with which a word begins."""
+LONGEST_CLAIM, LEAST_AFTER = 3, 3
+"""The most words of a promise that are looked for, and the fewest letters after one with which a word begins."""
 _MADE_INSTEAD = frozenset(
     "synthetic nylon plastic polyester acrylic polyamide viscose microfibre polypropylene rayon resin imitation faux "
     "artificial vinyl polyurethane pvc foam hollowfibre melamine paraffin celluloid zirconia".split()
@@ -88,13 +90,15 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     for word, others in (*_other_materials(words, goods), *_other_foods(words, goods)):
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
-    own = {*words} if "and" in words else _in_known_phrases(words)  # silk and tide are a pair, not what is of silk
+    own = {*words} if "and" in words else in_known_phrases(words)  # silk and tide are a pair, not what is of silk
     plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, own) for word in words)
     lifeless = all(word in taken or _is_lifeless(word, own) for word in words)  # a cashmere cloud is soft as cashmere
     firm = {one for one, _, surely in (*abroad, *opposed) if surely}
     told = []
     for sign, (kind, what) in found.items():
-        serious = plainly or sign in firm or (lifeless and is_material(base_form(sign)))
+        serious = plainly or sign in firm or (
+            lifeless and is_material(base_form(sign)) and not _is_stone(sign)
+        )
         asked = f"{what}: it would mislead" if serious else f"{what}: would it mislead?"
         told.append(_told(sign, kind, asked, markets, serious=serious))
     if not told and (stuffs := _unstated(words, goods)):
@@ -117,14 +121,14 @@ def _told(
 def _says_little(word: str, goods: str) -> bool:
     """Whether a word beside a promise leaves it as it is: praise, a quality or another adjective, or a word for the
     goods."""
-    base = base_form(word)
+    base, classes = base_form(word), set(likely_classes(goods)[:1])
     return (
         [one.pos for one in lexicon().senses(word, labelled=False)[:1]] == ["a"]
         or bool(kinds(word) & _SAYING_LITTLE)
         or is_quality(word)
         or word in _PURE
         or any(one.word == base for one in goods_words(goods))
-        or bool(_stuff_sorts(base) - (set() if set(likely_classes(goods)[:1]) & FOOD_CLASSES else {"food"}))
+        or any(classes & _HELD_BY[one] for one in _stuff_sorts(base) if one in _HELD_BY)
     )
 
 
@@ -153,7 +157,8 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
     made = {one.word for one in goods_words(_CONTAINING.split(goods)[0])}  # what else is in them excludes nothing
     stated = {one: table.get(one) for one, head in said.items() if not head and one in made - MATERIALS_AT_LARGE}
     found = []
-    for word in map(base_form, words):
+    other = in_other_sense(words)
+    for word in (base_form(one) for one in words if one not in other):
         sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
         sorts = {*(sort or "").split()} - ({"care"} if food else _MIXED)
         sorts |= _SOLE if sorts & _SOLE else set()
@@ -180,7 +185,7 @@ def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
     state: argan, of soap."""
     of_class = set(likely_classes(goods)[:1])
     said = {*plain_words(goods), *(one.word for one in goods_words(goods))}
-    phrases = _in_known_phrases(words)
+    phrases = in_known_phrases(words) | in_other_sense(words, shades=14 not in of_class)
     lacking = _said_to_lack(words)
     found = []
     for word in (one for one in words if one not in phrases):
@@ -189,9 +194,19 @@ def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
         held = any(of_class & _HELD_BY[one] for one in sorts if one in _HELD_BY)
         whole = any(lexicon().known(f"{one} {base}") for one in said)  # a coffee bean
         known = {word, base} & said or whole or base in MATERIALS_AT_LARGE or word in lacking
-        if held and not known:
+        if held and not known and not _is_name_first(base):
             found.append(word)
     return found
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_name_first(base: str) -> bool:
+    """Whether a word for a stuff is to most a place, a surname or another thing (Holland, Harris, duck)."""
+    leading = [sense_id for sense_id, _ in leading_senses(base, 2)]
+    stuffs = ("noun.substance", "noun.plant", "noun.food", "noun.artifact")
+    if any(lexicon().domain(one) in stuffs for one in leading[:1]) or _is_fleece(base):
+        return listed_surname(base)[1] is not None and place_of(base) is not None
+    return bool(leading) or place_of(base) is not None or is_surname(base)
 
 
 def _other_foods(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str]]]:
@@ -201,7 +216,8 @@ def _other_foods(words: tuple[str, ...], goods: str) -> list[tuple[str, list[str
         return []
     said = {one.word: one.head for one in goods_words(goods)}
     found = []
-    for word in (base_form(one) for one in words if base_form(one) not in said):
+    other = in_other_sense(words)
+    for word in (base_form(one) for one in words if base_form(one) not in said and one not in other):
         sorts = _sorts(word)
         others = [one for one, head in said.items() if not head and sorts & _sorts(one)]
         if others:
@@ -229,7 +245,7 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
     """The promises of a name that the goods rule out in so many words, and whether it misleads whatever else the name
     says: the law keeps the promise, or it is a stuff beside one made in its place, said of no being."""
     stated = " | ".join(" ".join(plain_words(one)) for one in dict.fromkeys((goods, in_english(goods).english)))
-    text = f" {stated} "
+    text, made = f" {stated} ", made_of(goods)
     food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
     found: dict[str, tuple[str, bool]] = {}
     for run, written in _promises(words):
@@ -237,10 +253,11 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
             about = of.rstrip("!")
             asked = about == "any" or (food if about == "food" else about in text)
             if run in said and asked and f" {run} " not in text:
-                other = next((one for one in ruled if _states(one, text) and one not in words), "")
+                other = next((one for one in ruled if _states(one, made) and one not in words), "")
                 if other:
-                    beings = any(_is_being(word) for word in words if word not in written.split())
-                    kept = of.endswith("!") or (other in _MADE_INSTEAD and not beings)
+                    own = [word for word in words if word not in written.split()]
+                    played = run == "nature" or any(_is_being(word, gem=_is_stone(run)) for word in own)
+                    kept = of.endswith("!") or (other in _MADE_INSTEAD and not played)
                     what = f'promises "{run}", and the goods are stated to be or hold "{other}"'
                     found.setdefault(written, (what, kept))
     taken = {part for run in found for part in run.split()} | _said_to_lack(words)
@@ -255,7 +272,7 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
 def _promises(words: tuple[str, ...]) -> Iterator[tuple[str, str]]:
     """What the words of a name may promise, with the words that say it: runs of them, but of no set phrase with other
     words (honey badger), and the claims with which a word that no dictionary has begins (Biohof)."""
-    taken = _in_known_phrases(words)
+    taken = in_known_phrases(words)
     for _, each in runs(words, LONGEST_CLAIM):
         if taken.isdisjoint(each) or len(each) > 1:
             yield " ".join(each), " ".join(each)
@@ -267,10 +284,16 @@ def _promises(words: tuple[str, ...]) -> Iterator[tuple[str, str]]:
 
 
 @lru_cache(maxsize=1 << 12)
-def _is_being(word: str) -> bool:
-    """Whether a word names first of all a beast or a person, of whom a stuff is said in play: a velvet otter."""
+def _is_being(word: str, *, gem: bool = False) -> bool:
+    """Whether a word names first of all a beast, a person or a place, of which a stuff is said in play (a velvet
+    otter), and beside a gem a thing of nature (a sapphire moon)."""
     senses = lexicon().senses(word, "n", labelled=False)[:1]
-    return any(one.domain in ("noun.animal", "noun.person") for one in senses)
+    natural = ("noun.object", "noun.phenomenon") if gem else ()
+    return any(one.domain in ("noun.animal", "noun.person", "noun.location", *natural) for one in senses)
+
+
+def _is_stone(word: str) -> bool:
+    return "stone" in _stuff_sorts(base_form(word))
 
 
 def _said_to_lack(words: tuple[str, ...]) -> set[str]:
@@ -288,14 +311,9 @@ def _states(word: str, text: str) -> bool:
     )
 
 
-def _in_known_phrases(words: tuple[str, ...]) -> set[str]:
-    """The words of a name that stand in a phrase which a dictionary has (Swiss roll)."""
-    return {word for _, run in runs(words, LONGEST_NAME, 2) if lexicon().known(" ".join(run)) for word in run}
-
-
 def _places(words: tuple[str, ...]) -> dict[str, Place]:
     """The places of a name, by the words that say them."""
-    phrases = _in_known_phrases(words)
+    phrases = in_known_phrases(words)
     free = (" ".join(run) for _, run in runs(words, LONGEST_NAME) if phrases.isdisjoint(run))  # in no Swiss roll
     return {run: place for run in free if (place := place_of(run)) is not None and place.home}
 
