@@ -63,6 +63,15 @@ WARE = 0.95
 """How sure the name of a ware of shops is beside other meanings of a word."""
 QUALITY = 0.7
 """How plainly a quality describes any goods, as `description` weighs it."""
+SHORTEST = 3
+_SHORT_WORDS = frozenset(
+    "a i ad ah am an as at ax be by do eh go ha he hi ho if in is it ma me my no of oh ok on or ox pa so to tv up us we"
+    .split()
+)
+"""The fewest letters of an English word that a translation gives, but for the words of everyday English: shorter ones
+are symbols and abbreviations."""
+HARDLY_KNOWN = 1.5
+"""Zipf value below which an English word is no meaning that a surname brings to mind: a plant called after someone."""
 BOTH = 0.65
 """How plainly each part of a compound must describe the goods for the whole to be sure to do so. Ours."""
 PLAIN_PART, NATIVE_PART = 5, 4
@@ -242,9 +251,15 @@ def is_gloss(word: str, translation: Translation, *, accented: bool = False) -> 
     if english == word or _is_name(english):
         return False
     if translation.source == "spelling" and (
-        lexicon().known(word) or place_of(word) is not None or _is_misspelling(word, english)
+        lexicon().known(word)
+        or any(place_of(one) is not None for one in (word, english))
+        or _is_misspelling(word, english)
     ):
         return False
+    if len(english) < SHORTEST and english not in _SHORT_WORDS:
+        return False  # a symbol, as that of cobalt
+    if is_surname(word) and " " not in english and zipf(english) < HARDLY_KNOWN:
+        return False  # a plant that is called after someone
     if accented or not lexicon().known(word):
         return True
     same = max(lexicon().neighbours(form).get(english, 0.0) for form in _forms(word)) >= SYNONYM

@@ -147,10 +147,15 @@ def _areas(numbers: str) -> tuple[Area, ...]:
     return tuple(map(area_of, numbers.split()))
 
 
+def said_of(ware: str) -> str:
+    """How a word of labels of a ware is told."""
+    return f'said of "{ware}" on labels'
+
+
 @lru_cache(maxsize=1 << 11)
 def area_of(number: str) -> Area:
     """The area of a number of the table."""
     classes, named, what = (open_table(_TABLE).get(f"*{number}") or "||").split("|")
     ware = what.removeprefix("=")
-    told = what if ware == what else f'said of "{ware}" on labels'
+    told = what if ware == what else said_of(ware)
     return Area(number, tuple(map(int, classes.split())), tuple(named.split(",")), told, is_ware=ware != what)

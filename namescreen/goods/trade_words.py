@@ -17,7 +17,7 @@ from .classification import likely_classes
 from .context import context
 from .groups import ties
 from .phrases import Item, items
-from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, label_senses, meaning_of
+from .trade_table import LONGEST_TERM, Area, areas_of, areas_of_part, is_term, label_senses, meaning_of, said_of
 from .words import base_form
 
 __all__ = [
@@ -101,6 +101,7 @@ def _told(
 ) -> TradeTerm | None:
     """What a term of these areas says of the goods, in the one where it says most."""
     of_class = sum(_is_of_class(one, goods) for one in areas if one.is_ware)
+    plain = ordinary or (not english and " " in words and all(map(lexicon().known, words.split())))  # a copper kettle
     told = []
     for one in areas:
         near = _nearness(one, goods)
@@ -108,15 +109,24 @@ def _told(
         weight = near * (usual if ordinary else 1.0)
         if not near and _is_of_class(one, goods):
             general = SAME_CLASS if of_class >= MANY or not one.is_ware else ELSEWHERE
-            weight = general if not ordinary else ORDINARY * general if of_class >= MANY else 0.0
+            weight = general if not plain else ORDINARY * general if of_class >= MANY else 0.0
         if one.is_ware:
             kind = near >= NEAR and _names(words, one)
         else:
             kind = near == NAMED and not ordinary and one.classes[0] in context(goods).classes[:1]
-        what = one.what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else one.what
+        what = _what(one, goods)
+        what = what.replace("said of", "a name for goods like", 1) if kind and one.is_ware else what
         by_image = ordinary and one.what.startswith(_SORT)
         told.append(TradeTerm(weight, what, kind, english, one.is_ware and not kind, by_image))
     return max(told, key=lambda one: (one.weight, one.names_goods, not one.by_image), default=None)
+
+
+def _what(area: Area, goods: str) -> str:
+    """What is told of an area: of wares that share their labels, the one that the goods are called as (golf clubs,
+    beside rackets)."""
+    own = called(goods) if area.is_ware and len(area.names) > 1 else frozenset()
+    name = next((one for one in area.names if one in own), "")
+    return said_of(name) if name else area.what
 
 
 def is_code(words: str) -> bool:

@@ -86,3 +86,27 @@ def test_a_place_brings_only_its_own_names_to_mind() -> None:
 def test_a_set_phrase_of_its_own_brings_no_place_to_mind(name: str, asked: bool) -> None:
     found = protected_signs(name, "carpets", markets=EVERYWHERE)
     assert any(one.kind == "evocation" for one in found) is asked
+
+
+@pytest.mark.parametrize(
+    ("word", "language", "not_meant"),
+    [("Kobolt", "nb", "co"), ("Bolton", "fr", "boltonia"), ("Montara", "de", "monterey")],
+)
+def test_a_symbol_or_a_place_or_plant_of_like_spelling_is_no_meaning(
+    word: str, language: str, not_meant: str
+) -> None:
+    found = distinctiveness(word, "lamps", languages=[language])
+    assert isinstance(found, Distinctiveness)
+    assert not any(f'"{not_meant}"' in reason for reason in found.reasons)
+
+
+def test_a_word_of_labels_is_told_of_the_goods_that_are_named() -> None:
+    found = distinctiveness("Driver", "golf clubs")
+    assert isinstance(found, Distinctiveness)
+    assert any('said of "golf club" on labels' in reason for reason in found.reasons)
+
+
+def test_what_one_ware_is_said_to_be_says_nothing_of_others_of_its_class() -> None:
+    found = distinctiveness("Copper Kettle", "tea")
+    assert isinstance(found, Distinctiveness)
+    assert not any("fudge" in reason for reason in found.reasons)
