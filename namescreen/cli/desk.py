@@ -139,6 +139,7 @@ class Desk:
         word = SHORT.get(word, word)
         if word[:1].isdecimal():
             word, rest = "keep", f"{word} {rest}"
+        typed = word
         word, rest = in_other_words(word, rest)
         if word in ("", "next") or (word == "more" and not rest):
             self.next_page()
@@ -165,7 +166,7 @@ class Desk:
         elif word in ("help", "?"):
             self.write(definitions(HELP))
         else:
-            self._refuse(self._not_understood(word, rest))
+            self._refuse(self._not_understood(word, rest, typed))
 
     def say(self, text: str) -> None:
         """Write what is no table within the terminal's width; a path stays whole, so that it can be copied."""
@@ -181,13 +182,15 @@ class Desk:
     def _write_lines(self, lines: Iterable[str]) -> None:
         self.write("\n".join(folded(line.strip(), "  ") for line in lines))
 
-    def _not_understood(self, word: str, rest: str) -> str:
-        """What is said of a line that asks for nothing known: a name alone, or a slip of the keys."""
+    def _not_understood(self, word: str, rest: str, typed: str) -> str:
+        """What is said of a line that asks for nothing known: a name alone, a slip of the keys, or a command, as it was
+        `typed`, that lacks its word."""
         named = self._known(listed=False)(f"{word} {rest}".strip())  # a slip of the keys needs no list made
         if named is not None:
             return f"What about {named.text}? To keep it: keep {named.text}. Or: drop, more, less, why {named.text}"
         if word in ("add", "without", "senses"):
-            return f"{word} takes a word: {word} WORD"
+            asked = typed if word == "senses" else word
+            return f"{asked} takes a word: {asked} WORD"
         near = get_close_matches(word, COMMANDS, 1)
         meant = f" Did you mean `{f'{near[0]} {rest}'.strip()}`?" if near else ""
         return f"{shorten(word, 40)!r} is not understood here.{meant} `help` lists what is."
@@ -209,7 +212,7 @@ class Desk:
             total = len(self.session.kept) + len(self._others())
             self.say(f"{_DONE[kind]}: {', '.join(one.text for one in chosen)}. On the shortlist: {total}.")
             for one in left_out if kind == "keep" else ():
-                if because := self.names.because(one.text):
+                if because := self.names.because(one.text, self.session):
                     self.say(f"{one.text} was left out of the pages: {because}.")
             self.stream = None
         if unknown:
@@ -276,7 +279,7 @@ class Desk:
     def _explain(self, rest: str) -> None:
         one = self._known()(rest)
         if one is not None:
-            explain(one, self.names.because(one.text) if one.text not in self.session.shown else "")
+            explain(one, self.names.because(one.text, self.session) if one.text not in self.session.shown else "")
             return
         what = f"{rest!r} is no name shown so far. " * bool(rest)
         which, own = f"Say which: why 3 (1 to {len(self.page)}).", self.names.own(rest, self.session.brief(self.brief))

@@ -32,11 +32,13 @@ _OF_NO_NAME = ("add", "without", "saved", "unsaved", "page", "undo")
 
 
 class KnownNames:
-    """The names of a brief that a session knows besides those it has shown; the plain list is made when first asked."""
+    """The names of a brief that a session knows besides those it has shown; the plain list is made when first asked,
+    and again when the session has other concepts."""
 
     def __init__(self, brief: Brief, register: Register | None, shortlist_file: Path) -> None:
         self._brief, self._register, self._shortlist_file = brief, register, shortlist_file
-        self._plain: dict[str, Candidate] | None = None
+        self._listed_for: Brief | None = None
+        self._plain: dict[str, Candidate] = {}
         self._left_out: dict[str, tuple[Candidate, str]] = {}
 
     def finder(
@@ -54,13 +56,13 @@ class KnownNames:
         def known(text: str) -> Candidate | Step | None:
             if text.isdecimal():
                 return page[int(text) - 1] if len(text) < _DIGITS and 1 <= int(text) <= len(page) else None
-            return shown.get(name_key(text)) or (self._elsewhere(text) if listed else None)
+            return shown.get(name_key(text)) or (self._elsewhere(text, session.brief(self._brief)) if listed else None)
 
         return known
 
-    def because(self, text: str) -> str:
-        """Why a name is left out of the pages; "" if it is not."""
-        self._listed()
+    def because(self, text: str, session: Session) -> str:
+        """Why a name is left out of the pages; "" of one that was not met while the plain list was made."""
+        self._listed(session.brief(self._brief))
         return self._left_out[name_key(text)][1] if name_key(text) in self._left_out else ""
 
     def own(self, name: str, brief: Brief) -> str:
@@ -73,23 +75,23 @@ class KnownNames:
         why = objection(name, brief, self._register)
         return f"{told}. Here it would be left out: {why}" if why else told
 
-    def _elsewhere(self, text: str) -> Candidate | None:
+    def _elsewhere(self, text: str, brief: Brief) -> Candidate | None:
         """A name that is not shown here: of the plain list, left out of it, or in the shortlist file."""
         if not any(map(str.isalpha, text)):
             return None
         key = name_key(text)
-        if key in self._listed():
-            return self._listed()[key]
+        if key in (listed := self._listed(brief)):
+            return listed[key]
         if key in self._left_out:
             return self._left_out[key][0]
         typed = next((name for name in names_in(self._shortlist_file)[1] if name_key(name) == key), "")
-        return appraise(typed, self._brief) if typed and self._brief.concepts else None
+        return appraise(typed, brief) if typed and brief.concepts else None
 
-    def _listed(self) -> dict[str, Candidate]:
-        if self._plain is None:
-            self._plain = {}
-            if self._brief.concepts:
-                found = candidates(self._brief, register=self._register)
+    def _listed(self, brief: Brief) -> dict[str, Candidate]:
+        if self._listed_for != brief:
+            self._listed_for, self._plain, self._left_out = brief, {}, {}
+            if brief.concepts:
+                found = candidates(brief, register=self._register)
                 self._plain = {name_key(one.text): one for one in islice(found, _LISTED)}
                 self._left_out = {name_key(one.candidate.text): (one.candidate, one.because) for one in found.left_out}
         return self._plain

@@ -306,6 +306,8 @@ def test_undo_shows_the_page_on_which_the_step_was_made(sit: Sit) -> None:
         ("kepe 1", "Did you mean `keep 1`?"),
         ("mroe 2", "Did you mean `more 2`?"),
         ("add", "add takes a word"),
+        ("senses", "senses takes a word: senses WORD"),
+        ("mean", "mean takes a word: mean WORD"),
     ],
 )
 def test_what_a_line_did_or_may_have_meant_is_said(line: str, answer: str, sit: Sit) -> None:

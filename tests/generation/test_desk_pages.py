@@ -351,3 +351,14 @@ def test_other_words_for_the_same_wish_are_understood(typed: tuple[str, str], me
 def test_a_concept_is_dropped_as_people_say_it(sit: Sit) -> None:
     one = sit()
     assert "Going on without clay" in one.say("drop concept clay")
+
+
+def test_what_is_known_of_the_plain_list_goes_with_the_concepts_of_the_session(sit: Sit) -> None:
+    one = sit()
+    known, brief = one.desk.names, one.desk.brief
+    before = dict(known._listed(brief))
+    assert known._listed(brief) == before
+    one.say("add harbour")
+    known.because("anything", one.desk.session)
+    assert known._listed_for == one.desk.session.brief(brief) != brief
+    assert known._plain.keys() != before.keys()
