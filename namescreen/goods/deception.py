@@ -22,7 +22,7 @@ from .phrases import base_form, goods_words, plain_words
 from .places import Place, place_of
 from .proper_names import is_surname, listed_surname
 from .qualities import is_quality
-from .set_phrases import LONGEST_NAME, in_known_phrases, in_other_sense
+from .set_phrases import LONGEST_NAME, in_known_phrases, in_other_sense, kinds_of_stuff
 from .signs import ProtectedSign, with_law
 from .wording import in_english
 from .words import runs
@@ -91,12 +91,13 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
         found.setdefault(word, ("material", f"says that the goods are of {word}, and they state {some(others)}"))
     taken = {part for sign in found for part in sign.split()}
     own = {*words} if "and" in words else in_known_phrases(words)  # silk and tide are a pair, not what is of silk
+    sort_of = kinds_of_stuff(words)
     plainly = all(word in taken or _says_little(word, goods) or _is_no_thing(word, own) for word in words)
     lifeless = all(word in taken or _is_lifeless(word, own) for word in words)  # a cashmere cloud is soft as cashmere
     firm = {one for one, _, surely in (*abroad, *opposed) if surely}
     told = []
     for sign, (kind, what) in found.items():
-        serious = plainly or sign in firm or (
+        serious = (plainly and sign not in sort_of) or sign in firm or (
             lifeless and is_material(base_form(sign)) and not _is_stone(sign)
         )
         asked = f"{what}: it would mislead" if serious else f"{what}: would it mislead?"
@@ -157,7 +158,7 @@ def _other_materials(words: tuple[str, ...], goods: str) -> list[tuple[str, list
     made = {one.word for one in goods_words(_CONTAINING.split(goods)[0])}  # what else is in them excludes nothing
     stated = {one: table.get(one) for one, head in said.items() if not head and one in made - MATERIALS_AT_LARGE}
     found = []
-    other = in_other_sense(words)
+    other = in_other_sense(words) - kinds_of_stuff(words)
     for word in (base_form(one) for one in words if one not in other):
         sort = table.get(word) if word not in MATERIALS_AT_LARGE and word not in said else None
         sorts = {*(sort or "").split()} - ({"care"} if food else _MIXED)

@@ -10,7 +10,7 @@ from .broader import leading_senses
 from .materials import is_stuff
 from .words import base_form, runs
 
-__all__ = ["LONGEST_NAME", "in_known_phrases", "in_other_sense"]
+__all__ = ["LONGEST_NAME", "in_known_phrases", "in_other_sense", "kinds_of_stuff"]
 
 LONGEST_NAME = 3
 """The most words of a set phrase, and of the name of a place, that are looked for."""
@@ -39,6 +39,12 @@ def in_other_sense(words: tuple[str, ...], *, shades: bool = False) -> set[str]:
         if shades and after in _SHADES and (one in _COLOURS or "colour" in kinds(one)):
             found.add(after)
     return found
+
+
+def kinds_of_stuff(words: tuple[str, ...]) -> set[str]:
+    """The last words of set phrases for a plant that name its stuff too: the oak of red oak, the birch of silver birch,
+    of which a name may be an image or say what the goods are of."""
+    return {run[-1] for run in _phrases(words) if is_stuff(base_form(run[-1])) and not _names_stuff(run)}
 
 
 def _phrases(words: tuple[str, ...]) -> list[tuple[str, ...]]:

@@ -78,9 +78,10 @@ def test_a_stuff_that_the_goods_rule_out_misleads(name: str, goods: str) -> None
 @pytest.mark.parametrize(
     ("name", "goods"),
     [("Sapphire Moon", "glass beads"), ("Pearl Harbour", "plastic beads"), ("Nature Nook", "plastic tubs"),
-     ("Diamond Dog", "glass beads")],
+     ("Diamond Dog", "glass beads"), ("Red Oak", "beech chairs"), ("Silver Birch", "oak furniture"),
+     ("Black Walnut", "oak tables")],
 )  # fmt: skip
-def test_a_stuff_said_in_play_is_a_question(name: str, goods: str) -> None:
+def test_a_stuff_said_in_play_or_a_sort_of_wood_is_a_question(name: str, goods: str) -> None:
     assert _told(name, goods) == [False]
 
 
