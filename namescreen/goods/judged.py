@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from ..lexicon import lexicon, zipf
-from .description import NOTHING, Evidence, EvidenceKind
+from .description import NOTHING, Evidence
 from .grounds import under_law
 from .places import place_of
 from .proper_names import is_surname
@@ -72,8 +72,6 @@ class Judged:
         if self.meaning and self.meaning.written_for:
             by_parts = f', for "{self.meaning.written_for}",'
         means = f' means{by_parts} "{self.meaning.english}":' if self.meaning else ":"
-        if self.evidence.kind is EvidenceKind.SURNAME:
-            means = ":"  # a surname is read as one, whatever else a dictionary has under it
         if self.evidence.is_told:
             return f'"{self.word}"{means} {self.evidence.told(american=american)}'
         if is_acronym(self.word):
@@ -84,6 +82,7 @@ class Judged:
             )
         if self.coined:
             return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
+        means = ":" if is_surname(self.word) else means  # that is the ground, whatever else a dictionary has under it
         return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
 
 

@@ -90,7 +90,7 @@ def test_a_set_phrase_of_its_own_brings_no_place_to_mind(name: str, asked: bool)
 
 @pytest.mark.parametrize(
     ("word", "language", "not_meant"),
-    [("Kobolt", "nb", "co"), ("Bolton", "fr", "boltonia"), ("Montara", "de", "monterey")],
+    [("Kobolt", "nb", "co"), ("Bolton", "fr", "boltonia"), ("Montara", "de", "monterey"), ("Kalina", "sv", "potash")],
 )
 def test_a_symbol_or_a_place_or_plant_of_like_spelling_is_no_meaning(
     word: str, language: str, not_meant: str
