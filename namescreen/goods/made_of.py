@@ -25,6 +25,7 @@ _OF_BEASTS = frozenset("leather wool silk fur feather feathers suede horn bone h
 """Stuffs of beasts, which what cleans, dyes or cuts them is named by: leather soap, wool combs."""
 _TREATING = frozenset((1, 2, 3, 4, 5, 7, 8))
 _CARE = frozenset((3, 5))
+_CARE_GOODS = frozenset("soap soaps shampoo shampoos balm balms lotion lotions candle candles".split())
 _PLANT_MILKS = frozenset("milk butter cream cheese yoghurt yogurt wool silk leather".split())
 _OF_PLANTS = frozenset(
     "almond apple argan avocado bean cactus cashew cocoa coconut cork corn cotton cupuacu grape hazelnut hemp "
@@ -73,7 +74,8 @@ def _is_use(word: str, at: int, of: int, words: tuple[str, ...], classes: frozen
     if at >= of:
         return False
     if word in _EATEN and (not food or _is_thing(words[of - 1])):
-        return not classes & _CARE or (word in _PREPARED and at == of - 1)
+        cared = words[of - 1] in _CARE_GOODS or bool(classes & _CARE)
+        return not cared or (word in _PREPARED and at == of - 1)
     return word in _OF_BEASTS and bool(classes & _TREATING) and at < of - 1
 
 
