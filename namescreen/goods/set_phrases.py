@@ -6,6 +6,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from ..lexicon import kinds, lexicon
+from ..lexicon.phrases import is_saying
 from .broader import leading_senses
 from .materials import is_stuff
 from .words import base_form, runs
@@ -24,7 +25,8 @@ _COLOURS = frozenset(
 
 
 def in_known_phrases(words: tuple[str, ...]) -> set[str]:
-    """The words of a name that stand in a phrase which a dictionary has (Swiss roll), hyphened as well (bone-idle)."""
+    """The words of a name that stand in a phrase which a dictionary has (Swiss roll), hyphened as well (bone-idle),
+    and in a familiar saying (Apple Cart)."""
     return {word for run in _phrases(words) for word in run}
 
 
@@ -50,7 +52,7 @@ def kinds_of_stuff(words: tuple[str, ...]) -> set[str]:
 def _phrases(words: tuple[str, ...]) -> list[tuple[str, ...]]:
     known = lexicon().known
     found = (tuple(run) for _, run in runs(words, LONGEST_NAME, 2))
-    return [run for run in found if known(" ".join(run)) or known("-".join(run))]
+    return [run for run in found if known(" ".join(run)) or known("-".join(run)) or is_saying(" ".join(run))]
 
 
 def _names_stuff(run: tuple[str, ...]) -> bool:

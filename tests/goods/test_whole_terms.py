@@ -110,3 +110,10 @@ def test_what_one_ware_is_said_to_be_says_nothing_of_others_of_its_class() -> No
     found = distinctiveness("Copper Kettle", "tea")
     assert isinstance(found, Distinctiveness)
     assert not any("fudge" in reason for reason in found.reasons)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"), [("Chinese Whispers", "cups"), ("Lemon Squeezy", "dish soap"), ("Apple Cart", "cider")]
+)
+def test_a_familiar_saying_promises_nothing(name: str, goods: str) -> None:
+    assert not any(one.kind in ("misleading", "material") for one in protected_signs(name, goods, markets=["GB"]))
