@@ -31,7 +31,7 @@ __all__ = ["misleading"]
 
 MATERIALS_AT_LARGE = frozenset("wood wooden timber cloth fabric textile fibre metal stone paper".split())
 """Words for materials of a sort at large, which no other of the sort contradicts."""
-_FALSE = "non not without imitation faux fake artificial mock simulated synthetic".split()
+_FALSE = "no non not without imitation faux fake artificial mock simulated synthetic".split()
 _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 """What goods state before or after a word if they do not have what it says, or only look so."""
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
@@ -59,7 +59,7 @@ _HELD_BY = {
 }  # fmt: skip
 """The Nice classes of goods that may be made of a sort of stuff, or hold it, so that buyers care; from memory."""
 _COUNTRIES = frozenset(("country", "national capital"))
-_SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour"))
+_SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour", "company form"))
 WITHOUT = frozenset(
     "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
 )
@@ -263,11 +263,18 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
                     found.setdefault(written, (what, kept))
     taken = {part for run in found for part in run.split()} | _said_to_lack(words)
     for word in (base_form(one) for one in words if one not in taken):
-        false = next((f"{one} {word}" for one in _FALSE if f" {one} {word} " in text), "")
+        false = next((f"{one} {of}" for of in _stuffs_above(word) for one in _FALSE if f" {one} {of} " in text), "")
         outside = next((f"{word} {one}" for one in _ONLY_OUTSIDE if f" {word} {one} " in text), "")
         if false or (outside and set(words) & _PURE and outside not in " ".join(words)):
             found.setdefault(word, (f'promises "{word}", and the goods are "{false or outside}"', False))
     return [(sign, what, kept) for sign, (what, kept) in found.items()]
+
+
+@lru_cache(maxsize=1 << 12)
+def _stuffs_above(word: str) -> tuple[str, ...]:
+    """A word and, where it is a stuff before all, what it is a sort of: calfskin, leather."""
+    senses = [one for one, _ in leading_senses(word, 1) if lexicon().domain(one) == "noun.substance"]
+    return word, *sorted({name for one in senses for name in names_above(one)} - {word})
 
 
 def _promises(words: tuple[str, ...]) -> Iterator[tuple[str, str]]:

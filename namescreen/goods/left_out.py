@@ -1,5 +1,6 @@
-"""What a statement of goods names but does not hold: what it leaves out (candles, other than tea lights), and a gloss
-in brackets that only says what is meant (chandeliers [bougeoirs])."""
+"""What a statement of goods names but does not hold: what it leaves out (candles, other than tea lights), what the
+goods are free of (dog leads, no leather), and a gloss in brackets that only says what is meant (chandeliers
+[bougeoirs])."""
 
 from __future__ import annotations
 
@@ -24,6 +25,14 @@ _EXCEPT = {
     "sv": "med undantag|förutom", "da": "undtagen|bortset fra", "nb": "unntatt|bortsett fra",
 }  # fmt: skip
 """How a list leaves goods out, in the languages of the Union that are read here; from memory."""
+_FREE_OF = {
+    "en": r"(?:no\s|(?:without|free (?:of|from))\b){until}|[^\W\d_]+-free\b", "fr": r"sans\b{until}|exempt\w* d{until}",
+    "de": r"(?:ohne|frei von)\b{until}|[^\W\d_]{{3,}}frei\b", "es": r"(?:sin|libres? de)\b{until}",
+    "it": r"(?:senza|priv[oaie] di)\b{until}", "nl": r"(?:zonder|vrij van)\b{until}",
+    "pt": r"(?:sem|livres? de)\b{until}", "pl": r"bez\b{until}",
+    "sv": r"(?:utan|fri\w* från)\b{until}", "da": r"(?:uden|fri for)\b{until}", "nb": r"(?:uten|fri for)\b{until}",
+}  # fmt: skip
+"""An item of a list that says only what the goods before it do not hold; from memory."""
 _NOT_SO = {
     "fr": "non", "de": "nicht", "it": "non", "nl": "niet", "pt": "não", "es": "no", "pl": "nie(?: z)?",
     "sv": "icke|inte", "da": "ikke", "nb": "ikke",
@@ -37,6 +46,11 @@ _LEFT_OUT = {
     code: re.compile(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in _EXCEPT.items()
 }
 """What a list leaves out, up to the next comma."""
+_SAID_FREE = {
+    code: re.compile(rf"[,;]\s*(?:{said.format(until=_UNTIL)})\s*(?=[,;.\n]|$)", re.IGNORECASE)
+    for code, said in _FREE_OF.items()
+}
+"""Such an item as a whole, with the sign that parts it from the goods."""
 _SAID_NOT = {
     code: re.compile(
         rf"[,\s]*\b(?:{said})[ -](?:(?:en|aus|de|di|van|em|av|af|z) )?(?P<what>[^\W\d_]+)", re.IGNORECASE
@@ -54,6 +68,8 @@ def as_stated(text: str, language: str = "en") -> str:
     """A list of goods of a language without what it leaves out and without glosses; as it is, if nothing were left."""
     text = _without_glosses(text)
     kept = _LEFT_OUT[language].sub("", text) if language in _LEFT_OUT else text
+    if language in _SAID_FREE:
+        kept = _SAID_FREE[language].sub("", kept)
     if language in _SAID_NOT:
         kept = _SAID_NOT[language].sub(lambda found: found[0] if _is_of_its_own(found["what"], language) else "", kept)
     return kept or (text if language in _SAID_NOT else "")

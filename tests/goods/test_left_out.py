@@ -19,6 +19,10 @@ from namescreen.goods import Relatedness, items, relatedness
         ("Kerzen (Beleuchtung)", ["candle"]),
         ("toys (dolls, balls)", ["toy", "doll", "ball"]),
         ("excluding dolls", []),
+        ("dog leads, no leather; collars", ["lead", "collar"]),
+        ("biscuits, gluten-free; tea", ["biscuit", "tea"]),
+        ("Spielzeug, ohne Kunststoff; Kerzen", ["toy", "candle"]),
+        ("juguetes, sin plástico", ["toy"]),
     ],
 )
 def test_what_is_left_out_and_a_gloss_are_no_goods(goods: str, heads: list[str]) -> None:

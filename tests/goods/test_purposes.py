@@ -63,6 +63,7 @@ def test_set_phrases_of_use_and_promise_describe_any_goods(name: str, goods: str
         ("Real Boar", "hairbrushes with nylon bristles", "US"), ("Lambswool Lane", "acrylic jumpers", "GB"),
         ("Feather Nest", "polyester duvets", "GB"), ("Echt Leder", "Gürtel aus Kunstleder", "DE"),
         ("Zero Waste", "single-use plastic cutlery", "GB"),
+        ("Calfskin & Co", "dog leads of rope, no leather", "GB"), ("Pure Leather", "belts without leather", "DE"),
     ],
 )  # fmt: skip
 def test_what_goods_as_stated_rule_out_misleads(name: str, goods: str, market: str) -> None:
