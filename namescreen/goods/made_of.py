@@ -18,7 +18,7 @@ _FOR = frozenset("for to against under around onto into inside".split())
 _OF = frozenset("of from with containing in".split())
 _EATEN = frozenset(
     "milk butter cream cheese egg eggs meat fish chicken beef pork bacon ham turkey lamb sausage steak honey "
-    "gelatine lard  sugar syrup wine beer gin rum whisky vodka spirit cider salt fruit".split()
+    "gelatine lard sugar syrup wine beer gin rum whisky vodka spirit cider salt fruit".split()
 )
 """What a vessel or a tool is named by without holding it: milk jugs, fish hooks."""
 _OF_BEASTS = frozenset("leather wool silk fur feather feathers suede horn bone hide down".split())
@@ -29,8 +29,8 @@ _CARE_GOODS = frozenset("soap soaps shampoo shampoos balm balms lotion lotions c
 _PLANT_MILKS = frozenset("milk butter cream cheese yoghurt yogurt wool silk leather".split())
 _OF_PLANTS = frozenset(
     "almond apple argan avocado bean cactus cashew cocoa coconut cork corn cotton cupuacu grape hazelnut hemp "
-    "kokum lentil  macadamia mango mushroom nut oat olive palm pea peanut pineapple pistachio potato rice rock "
-    "sal sesame shea soy soya  steel sunflower tiger vegan vegetable walnut wood glass mineral imitation faux "
+    "kokum lentil macadamia mango mushroom nut oat olive palm pea peanut pineapple pistachio potato rice rock "
+    "sal sesame shea soy soya steel sunflower tiger vegan vegetable walnut wood glass mineral imitation faux "
     "artificial".split()
 )
 """Before a word for what beasts give they say that it is none: coconut milk, shea butter, rock wool."""

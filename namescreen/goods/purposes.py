@@ -16,7 +16,7 @@ for a user or use, which is no choice among the senses of a dictionary. Chosen, 
 
 def keeps_off(word: str, goods: str) -> Evidence:
     """The word is what the goods keep off, or much like it: a breeze, of draught excluders."""
-    lacking = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
+    lacking = _lacked_by(word)
     if lacking != word and keep_off(lacking, goods):  # squeakless
         return Evidence(KEEPS_OFF, f'without "{lacking}"', kind=EvidenceKind.PURPOSE, section=DESCRIBES)
     what = kept_off_by(goods).get(word, "")
@@ -26,7 +26,7 @@ def keeps_off(word: str, goods: str) -> Evidence:
 
 def is_lack_of_others(word: str, goods: str) -> bool:
     """Whether a word says that there is none of what only other goods keep off or may have: rustless, of curtains."""
-    what = next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)
+    what = _lacked_by(word)
     return what != word and not may_lack(what, goods)
 
 
@@ -40,3 +40,8 @@ def used_by(word: str, goods: str) -> Evidence:
     """The word says who uses such goods, or when, where or for what: a beekeeper, of hives."""
     why = "who such goods are for, or when, where or for what"
     return Evidence(USE, why, kind=EvidenceKind.PURPOSE, section=DESCRIBES) if is_use(word, goods) else NOTHING
+
+
+def _lacked_by(word: str) -> str:
+    """What a word says there is none of: rust, of rustless; the word itself, if it says nothing of the kind."""
+    return next((word.removesuffix(end) for end in LACKING if word.endswith(end)), word)

@@ -20,8 +20,10 @@ _SHADES = frozenset("gold silver copper bronze brass pearl amber ivory coral jad
 """Stuffs that are colours as well, after another word for a colour: rose gold."""
 _COLOURS = frozenset(
     "rose old dusky dusty pale soft deep dark light bright burnt antique faded midnight blush red green blue pink "
-    "white  black yellow grey gray".split()
+    "white black yellow grey gray".split()
 )
+_FLOWERS = frozenset("lily rose iris violet jasmine lavender peony orchid daisy poppy tulip nettle moss".split())
+"""Plants that care goods hold, and that name a plant after another word."""
 
 
 def in_known_phrases(words: tuple[str, ...]) -> set[str]:
@@ -49,10 +51,11 @@ def kinds_of_stuff(words: tuple[str, ...]) -> set[str]:
     return {run[-1] for run in _phrases(words) if is_stuff(base_form(run[-1])) and not _names_stuff(run)}
 
 
-def _phrases(words: tuple[str, ...]) -> list[tuple[str, ...]]:
+@lru_cache(maxsize=1 << 10)
+def _phrases(words: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
     known = lexicon().known
     found = (tuple(run) for _, run in runs(words, LONGEST_NAME, 2))
-    return [run for run in found if known(" ".join(run)) or known("-".join(run)) or is_saying(" ".join(run))]
+    return tuple([run for run in found if known(" ".join(run)) or known("-".join(run)) or is_saying(" ".join(run))])
 
 
 def _names_stuff(run: tuple[str, ...]) -> bool:
@@ -71,6 +74,3 @@ def _is_plant(word: str) -> bool:
         lexicon().domain(one) == "noun.plant" for one, _ in leading_senses(base, 1)
     )
 
-
-_FLOWERS = frozenset("lily rose iris violet jasmine lavender peony orchid daisy poppy tulip nettle moss".split())
-"""Plants that care goods hold, and that name a plant after another word."""

@@ -1,6 +1,8 @@
 /* How far the words of a name cover many others, and are covered by them. Equal to the last bit to
    closeness/covering.py. */
 
+#include <stddef.h>
+
 #include "kernel.h"
 
 /* _Rows in rows.py: ways to divide names into words, one after another. `words` are places in the columns of a table,
@@ -83,27 +85,6 @@ INLINE void cover(const Own *own, const double *shares, const int64_t *words, co
     *better = greater(ours, theirs);
 }
 
-/* covering.covered: for every name the most of its rows. `shares` are those of the name's words, `others` those of the
-   words of every row. Returns 0 or an error. */
-int64_t rows_covered(const Rows *rows, const double *table, int64_t count, int64_t width, const double *shares,
-                     const double *others, double *less, double *better)
-{
-    Own own = {table, count, width};
-    if (!well_formed(rows, &own))
-        return OUT_OF_BOUNDS;
-    for (int64_t name = 0; name < rows->name_count; name++) {
-        int64_t end = end_of(rows->first, name, rows->name_count, rows->row_count);
-        for (int64_t row = rows->first[name]; row < end; row++) {
-            int64_t at = rows->start[row], size = end_of(rows->start, row, rows->row_count, rows->word_count) - at;
-            double here[2];
-            cover(&own, shares, rows->words + at, others + at, size, &here[0], &here[1]);
-            less[name] = row == rows->first[name] ? here[0] : greater(here[0], less[name]);
-            better[name] = row == rows->first[name] ? here[1] : greater(here[1], better[name]);
-        }
-    }
-    return 0;
-}
-
 /* The strength of what the name and a row share, and the lesser of the weights of the strongest words that either has
    left over. */
 static void share(const Own *own, const double *weights, const int64_t *words, const double *others, int64_t size,
@@ -131,6 +112,41 @@ static void share(const Own *own, const double *weights, const int64_t *words, c
     *left = lesser(ours_left, theirs_left);
 }
 
+/* For every name the most of its rows of the first `many` of four values: what is covered of either, the lesser and the
+   greater, and, for four, what they share and what is kept. Returns 0 or an error. */
+static int64_t most_of_rows(const Rows *rows, const Own *own, const double *shares, const double *others,
+                            const double *weights, const double *other_weights, double *const *all, int many)
+{
+    if (!well_formed(rows, own))
+        return OUT_OF_BOUNDS;
+    for (int64_t name = 0; name < rows->name_count; name++) {
+        int64_t end = end_of(rows->first, name, rows->name_count, rows->row_count);
+        for (int64_t row = rows->first[name]; row < end; row++) {
+            int64_t at = rows->start[row], size = end_of(rows->start, row, rows->row_count, rows->word_count) - at;
+            const int64_t *words = rows->words + at;
+            double here[4], left;
+            cover(own, shares, words, others + at, size, &here[0], &here[1]);
+            if (many > 2) {
+                share(own, weights, words, other_weights + at, size, &here[2], &left);
+                here[3] = here[1] * (1 - left);
+            }
+            for (int each = 0; each < many; each++)
+                all[each][name] = row == rows->first[name] ? here[each] : greater(here[each], all[each][name]);
+        }
+    }
+    return 0;
+}
+
+/* covering.covered: for every name the most of its rows. `shares` are those of the name's words, `others` those of the
+   words of every row. Returns 0 or an error. */
+int64_t rows_covered(const Rows *rows, const double *table, int64_t count, int64_t width, const double *shares,
+                     const double *others, double *less, double *better)
+{
+    Own own = {table, count, width};
+    double *all[] = {less, better};
+    return most_of_rows(rows, &own, shares, others, NULL, NULL, all, 2);
+}
+
 /* covering.elements: as `rows_covered`, and for every name the most that its rows share (`shared`) and keep (`kept`);
    `weights` and `other_weights` are the strengths of the words. Returns 0 or an error. */
 int64_t rows_elements(const Rows *rows, const double *table, int64_t count, int64_t width, const double *shares,
@@ -138,20 +154,6 @@ int64_t rows_elements(const Rows *rows, const double *table, int64_t count, int6
                       double *better, double *shared, double *kept)
 {
     Own own = {table, count, width};
-    if (!well_formed(rows, &own))
-        return OUT_OF_BOUNDS;
-    for (int64_t name = 0; name < rows->name_count; name++) {
-        int64_t end = end_of(rows->first, name, rows->name_count, rows->row_count);
-        for (int64_t row = rows->first[name]; row < end; row++) {
-            int64_t at = rows->start[row], size = end_of(rows->start, row, rows->row_count, rows->word_count) - at;
-            const int64_t *words = rows->words + at;
-            double here[4], left, *all[4] = {less, better, shared, kept};
-            cover(&own, shares, words, others + at, size, &here[0], &here[1]);
-            share(&own, weights, words, other_weights + at, size, &here[2], &left);
-            here[3] = here[1] * (1 - left);
-            for (int each = 0; each < 4; each++)
-                all[each][name] = row == rows->first[name] ? here[each] : greater(here[each], all[each][name]);
-        }
-    }
-    return 0;
+    double *all[] = {less, better, shared, kept};
+    return most_of_rows(rows, &own, shares, others, weights, other_weights, all, 4);
 }
