@@ -6,6 +6,7 @@ A reader takes the checker, the TOML value and its place; it raises `WrongError`
 from __future__ import annotations
 
 import datetime
+import json
 import re
 from collections.abc import Callable, Mapping
 from decimal import Decimal
@@ -17,6 +18,9 @@ from .toml_lines import Place
 __all__ = ["list_of", "matching", "read_amount", "read_day", "read_text", "read_weight", "read_word", "table_of",
            "whole_number"]  # fmt: skip
 
+_SEVERAL = re.compile(r"[,;\n]")
+MOST_SHOWN = 80
+"""The longest list that a message writes out."""
 MOST_WEIGHT = 1000
 MOST_AMOUNT = 10**9
 """The largest cost or number of times: beyond any budget, and summed without rounding."""
@@ -84,11 +88,18 @@ def read_day(_: Checker, value: Any, place: Place) -> datetime.date:
 
 
 def list_of(one: Read) -> Read:
-    """Reads a list whose items `one` reads; each item once."""
+    """Reads a list whose items `one` reads; each item once. A single text or whole number is a list of that one, and an
+    empty text one of none; a text with commas is refused, as several may be meant."""
 
     def read(checker: Checker, value: Any, place: Place) -> tuple[Any, ...]:
+        if isinstance(value, str) and not value.strip():
+            return ()
+        if isinstance(value, int) and not isinstance(value, bool):
+            return (one(checker, value, place),)
+        if isinstance(value, str) and not _SEVERAL.search(value):
+            return (one(checker, value, place),)
         if not isinstance(value, list):
-            raise WrongError(f"must be a list, not {shown(value)}", f"Write it in brackets: {place[-1]} = [...]")
+            raise WrongError(f"must be a list, not {shown(value)}", _in_brackets(str(place[-1]), value))
         values = []
         for number, item in enumerate(value):
             try:
@@ -98,6 +109,13 @@ def list_of(one: Read) -> Read:
         return tuple(dict.fromkeys(values))
 
     return read
+
+
+def _in_brackets(key: str, value: Any) -> str:
+    """How a list is written, with the items that a text seems to hold."""
+    meant = [part.strip() for part in _SEVERAL.split(value)] if isinstance(value, str) else []
+    listed = ", ".join(part if part.isdecimal() else json.dumps(part, ensure_ascii=False) for part in meant if part)
+    return f"Write it in brackets: {key} = [{listed if 0 < len(listed) <= MOST_SHOWN else '...'}]"
 
 
 def matching(pattern: str, what: str, remedy: str, change: Callable[[str], str] = str) -> Read:

@@ -103,6 +103,13 @@ def test_a_shortlist_may_be_a_file_beside_the_brief(tmp_path: Path) -> None:
     assert (brief.shortlist, brief.shortlist_file) == ((), tmp_path / "names.txt")
 
 
+def test_one_value_is_a_list_of_it() -> None:
+    """marks = "marks.csv" can mean nothing else, and neither can tone = "", as product = "" is left out too."""
+    told = 'marks = "marks.csv"\nclasses = 21\nmarkets = "nl"\nconcepts = "spring=season"\ntone = " "'
+    listed = 'marks = ["marks.csv"]\nclasses = [21]\nmarkets = ["nl"]\nconcepts = ["spring=season"]\ntone = []'
+    assert parse_brief(told) == parse_brief(listed)
+
+
 def test_an_empty_brief_is_the_default_one() -> None:
     assert parse_brief("") == Brief()
 
@@ -147,7 +154,12 @@ marks = -1
         ("seed = true", 1, "seed", "must be a whole number, not true"),
         ("seed = 1.5", 1, "seed", "must be a whole number, not 1.5"),
         ("length = 3", 1, "length", "Write its keys below a line [length]"),
-        ("avoid = 'a'", 1, "avoid", "Write it in brackets: avoid = [...]"),
+        ("avoid = 'a, b'", 1, "avoid", 'Write it in brackets: avoid = ["a", "b"]'),
+        ("avoid = true", 1, "avoid", "Write it in brackets: avoid = [...]"),
+        ("classes = '21; 31'", 1, "classes", "Write it in brackets: classes = [21, 31]"),
+        ("classes = '21'", 1, "classes", "must be a whole number, not '21'. Write it without quotes"),
+        ("classes = 46", 1, "classes", "must be from 1 to 45, not 46"),
+        ("markets = 'Germany'", 1, "markets", "The code of Germany is DE"),
         ("avoid = ['']", 1, "avoid, item 1", "is empty"),
         ("markets = ['UK']", 1, "markets, item 1", "GB"),
         ("markets = ['Holland']", 1, "markets, item 1", "two letters: NL"),
