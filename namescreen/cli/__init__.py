@@ -62,6 +62,7 @@ COMMANDS = {
         "register prepare marks.csv --output marks.nsr",
     ),
     "report": _Entry("report", "Write the report for an adviser.", "report brief.toml -o report.md"),
+    "columns": _Entry("columns", "Explain the columns of CSV output.", "columns screen"),
     "demo": _Entry("demo", "Show the whole job on an invented example.", "demo"),
 }
 

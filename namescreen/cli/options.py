@@ -78,7 +78,9 @@ ClassesOption = Annotated[str | None, typer.Option("--classes", help="Nice class
 LanguagesOption = Annotated[
     str | None, typer.Option("--languages", help="Codes of the buyers' languages, such as de,fr,pt-BR.")
 ]
-FormatOption = Annotated[Format, typer.Option("--format", help="How the result is written.")]
+FormatOption = Annotated[
+    Format, typer.Option("--format", help="How the result is written; `namescreen columns` explains csv.")
+]
 StrictOption = Annotated[bool, typer.Option("--strict", help="End with exit code 3 if some check could not be made.")]
 SeedOption = Annotated[int | None, typer.Option("--seed", min=0, help="The same seed gives the same result.")]
 DateOption = Annotated[

@@ -118,11 +118,15 @@ class Coverage:
     sounds: bool
     meanings: tuple[str, ...]
 
-    def __str__(self) -> str:
-        sounds = "read aloud by its spelling rules" if self.sounds else "heard by its transcription only"
+    @property
+    def how(self) -> str:
+        """How names are read in the language, in words."""
         if self.language == "en":
-            sounds = "looked up as they are spelled"
-        return (f"{self.language}: {self.words:,} words, {self.unlucky:,} unlucky words with meanings, {sounds}; "
+            return "looked up as they are spelled"
+        return "read aloud by its spelling rules" if self.sounds else "heard by its transcription only"
+
+    def __str__(self) -> str:
+        return (f"{self.language}: {self.words:,} words, {self.unlucky:,} unlucky words with meanings, {self.how}; "
                 f"meanings from {', '.join(self.meanings)}")  # fmt: skip
 
     def to_json(self) -> dict[str, object]:

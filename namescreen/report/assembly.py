@@ -28,6 +28,7 @@ from .model import (
     Goods,
     InMarket,
     ItemView,
+    LanguageSearched,
     ListSearched,
     MarketView,
     NameEntry,
@@ -76,7 +77,10 @@ def assemble(
     masks severe words of other languages.
     """
     found = tuple(screenings)
-    spoken = {line: None for one in found for line in map(str, one.coverage)}
+    spoken = dict.fromkeys(
+        LanguageSearched(each.language, each.how, each.words, each.unlucky, each.meanings)
+        for one in found for each in one.coverage
+    )  # fmt: skip
     return Report(
         product=naming.product,
         goods=naming.goods,

@@ -164,15 +164,15 @@ def _read(kind: Any, value: Any, place: str, source: str) -> Any:
 _WORDS = {str: "a text", int: "a whole number", float: "a number", bool: "true or false"}
 
 
-_ONCE_SENTENCES = {"foreign"}
-"""Keys that earlier versions wrote as a sentence: what is read as if it had been left out."""
+_ONCE_SENTENCES = {"foreign", "languages_searched"}
+"""Keys that earlier versions wrote as a sentence, or some: what is read as if it had been left out."""
 
 
 def _read_record(kind: Any, value: Any, place: str, source: str) -> Any:
     if not isinstance(value, dict):
         raise _wrong(source, place, "must be an object")
     known = {item.name: item for item in fields(kind)}
-    value = {name: one for name, one in value.items() if not (name in _ONCE_SENTENCES and isinstance(one, str))}
+    value = {name: one for name, one in value.items() if not (name in _ONCE_SENTENCES and _is_told(one))}
     for name in value.keys() - known.keys():
         raise _wrong(source, f"{place}.{name}", "is not a key of a report")
     for name, item in known.items():
@@ -180,6 +180,10 @@ def _read_record(kind: Any, value: Any, place: str, source: str) -> Any:
             raise _wrong(source, f"{place}.{name}", "is missing")
     hints = _hints(kind)
     return kind(**{name: _read(hints[name], value[name], f"{place}.{name}", source) for name in known if name in value})
+
+
+def _is_told(value: Any) -> bool:
+    return isinstance(value, str) or (isinstance(value, list) and any(isinstance(one, str) for one in value))
 
 
 def _wrong(source: str, place: str, what: str) -> InputError:

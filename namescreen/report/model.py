@@ -304,6 +304,18 @@ class ListSearched:
 
 
 @dataclass(frozen=True, slots=True)
+class LanguageSearched:
+    """A language in which names were read: `how`, beside so many of its everyday `words`, and so many `unlucky` ones
+    with a meaning; `meanings` are the sources of further meanings."""
+
+    language: str
+    how: str
+    words: int
+    unlucky: int
+    meanings: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class CostItem:
     """One line of the costs worksheet as the maker entered it: `figure` (decimal text) each, `times` over.
 
@@ -344,7 +356,7 @@ class Report:
 
     `date` is ISO 8601; `date_from` says where it came from ("--date" or "the clock"); `command` is the
     command line that repeats the report, word by word; `languages_searched` says of each language looked at
-    with what.
+    with what, once.
     """
 
     product: str
@@ -362,5 +374,5 @@ class Report:
     weights: Weights = field(default_factory=Weights)
     costs: Costs = field(default_factory=Costs)
     settings: tuple[tuple[str, str], ...] = ()
-    languages_searched: tuple[str, ...] = ()
+    languages_searched: tuple[LanguageSearched, ...] = ()
     seed: int | None = None

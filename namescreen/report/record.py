@@ -6,6 +6,7 @@ import shlex
 from collections.abc import Iterable
 from decimal import Decimal
 
+from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, shorten, some, visible
 from ..policy import LIKELY_REFUSED
@@ -15,7 +16,7 @@ from .coverage import market_cover, never_checked, not_checked_words, partly_sea
 from .glossary import GLOSSARY
 from .law import EU_OR_STATE, UNDESCRIBED, Practice, everywhere, practices
 from .layout import Part, Table
-from .model import NameEntry, Report
+from .model import LanguageSearched, NameEntry, Report
 
 __all__ = ["costs_worksheet", "law_page", "next_steps", "record", "terms", "title_of"]
 
@@ -31,8 +32,7 @@ def record(report: Report) -> Iterable[Part]:
     """What was searched, what was not, and how to repeat it."""
     yield "## Record of the search"
     yield from _lists_searched(report)
-    if report.languages_searched:
-        yield f"Languages looked at, and with what: {cell('; '.join(report.languages_searched))}."
+    yield from _languages_searched(report)
     skipped = never_checked(report)
     if skipped:
         yield "Not checked, for every name:"
@@ -90,6 +90,34 @@ def _lists_searched(report: Report) -> Iterable[Part]:
                 for one in market_cover(report)
             ),
         )
+
+
+def _languages_searched(report: Report) -> Iterable[Part]:
+    """The languages looked at, those that were read in one way together."""
+    alike: dict[tuple[str, tuple[str, ...]], list[LanguageSearched]] = {}
+    for one in report.languages_searched:
+        alike.setdefault((one.how, one.meanings), []).append(one)
+    if not alike:
+        return
+    yield "Languages looked at, and with what:"
+    yield Table(
+        ("How names are read", "Languages", "Words of each", "Unlucky words of each", "Further meanings from"),
+        tuple(
+            (
+                how[:1].upper() + how[1:],
+                some(language_name(one.language) for one in those),
+                _from_to(one.words for one in those),
+                _from_to(one.unlucky for one in those),
+                some(meanings) or "nowhere",
+            )
+            for (how, meanings), those in alike.items()
+        ),
+    )
+
+
+def _from_to(counts: Iterable[int]) -> str:
+    least, *_, most = sorted((*counts,) * 2)
+    return f"{least:,}" if least == most else f"{least:,} to {most:,}"
 
 
 def _classes(classes: tuple[int, ...]) -> str:

@@ -16,6 +16,7 @@ from namescreen.report.model import (
     Costs,
     Distinctiveness,
     Goods,
+    LanguageSearched,
     ListSearched,
     NameEntry,
     Reading,
@@ -279,7 +280,7 @@ def build() -> Report:
             "EUR",
         ),
         settings=(("closest marks kept", "50"), ("marks", "live and dead")),
-        languages_searched=("German: 30,000 words",),
+        languages_searched=(LanguageSearched("de", "read aloud by its spelling rules", 30_000, 974, ("word tables",)),),
         seed=1,
     )
 
@@ -332,6 +333,7 @@ def hostile_report() -> Report:
         concepts=(at(1),),
         lists=tuple(ListSearched(text, "cd" * 32, 10, 0, offices=(text,), remarks=(text,)) for text in NASTY),
         settings=tuple((text, text) for text in NASTY),
+        languages_searched=tuple(LanguageSearched(text, text, 1, 0, (text,)) for text in NASTY),
         command=("namescreen", "report", *NASTY),
         costs=Costs(tuple(CostItem(text, "1", "2", "EUR", "2026-01-01", text) for text in NASTY), "5", "EUR"),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import json
+from dataclasses import replace
 import re
 from typing import Any
 
@@ -32,6 +33,12 @@ def test_every_report_is_valid(either: Report) -> None:
 
 def test_reading_back_gives_the_same_report(either: Report) -> None:
     assert from_json(to_json(either)) == either
+
+
+def test_a_report_that_told_languages_as_sentences_is_read(report: Report) -> None:
+    whole = json.loads(to_json(report))
+    whole["data"]["languages_searched"] = ["de: 30,000 words, read aloud by its spelling rules"]
+    assert from_json(json.dumps(whole)) == replace(report, languages_searched=())
 
 
 def test_a_report_from_before_marks_were_put_together_is_read(report: Report) -> None:

@@ -29,6 +29,7 @@ from namescreen.report.model import (
     Costs,
     Distinctiveness,
     Goods,
+    LanguageSearched,
     NameEntry,
     ProtectedSign,
     Reading,
@@ -368,3 +369,21 @@ def test_a_shared_word_is_asked_about_before_a_shared_idea(report: Report) -> No
     (question,) = questions(entry(near, name="Hargreaves", words=("hargreaves",)), report)
     assert "J. HARGREAVES holds Hargreaves whole" in question
     assert "shared idea" not in question
+
+
+def test_languages_read_in_one_way_stand_together(report: Report) -> None:
+    """26 languages once took a paragraph that said the same of each."""
+    by_rules, heard = "read aloud by its spelling rules", "heard by its transcription only"
+    languages = tuple(
+        LanguageSearched(code, how, words, unlucky, ("word tables",))
+        for code, how, words, unlucky in (
+            ("de", by_rules, 30_000, 974), ("ja", heard, 30_000, 385), ("da", by_rules, 28_931, 767),
+        )
+    )  # fmt: skip
+    text = to_markdown(replace(report, languages_searched=languages))
+    told = " ".join(text.partition("Languages looked at, and with what:")[2].partition("Not searched")[0].split())
+    assert told.count(by_rules[1:]) == told.count(heard[1:]) == 1
+    assert "German and Danish" in told
+    assert "28,931 to 30,000" in told
+    assert "767 to 974" in told
+    assert "Japanese" in told
