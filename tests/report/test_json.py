@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import dataclasses
 import json
-from dataclasses import replace
 import re
 from typing import Any
 
@@ -38,7 +37,7 @@ def test_reading_back_gives_the_same_report(either: Report) -> None:
 def test_a_report_that_told_languages_as_sentences_is_read(report: Report) -> None:
     whole = json.loads(to_json(report))
     whole["data"]["languages_searched"] = ["de: 30,000 words, read aloud by its spelling rules"]
-    assert from_json(json.dumps(whole)) == replace(report, languages_searched=())
+    assert from_json(json.dumps(whole)) == dataclasses.replace(report, languages_searched=())
 
 
 def test_a_report_from_before_marks_were_put_together_is_read(report: Report) -> None:
