@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import weakref
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Generic, TypeVar
 
@@ -20,6 +20,8 @@ Result = TypeVar("Result")
 
 MOST_WAITING = 100
 """Items whose results are not taken yet: both have to fit into a pipe."""
+_DONE = object()
+_NOTHING: Iterator[object] = iter(())
 
 
 class Ahead(Generic[Item, Result]):
@@ -50,12 +52,14 @@ class Ahead(Generic[Item, Result]):
         new = [item for item in dict.fromkeys(items) if item not in self._done and item not in self._waiting]
         self._tell(new[: MOST_WAITING - len(self._waiting)], soon=False)
 
-    def __call__(self, item: Item) -> Result:
-        """The result for `item`; raises what the work raises."""
+    def __call__(self, item: Item, meanwhile: Iterator[object] = _NOTHING) -> Result:
+        """The result for `item`; raises what the work raises. Takes steps of `meanwhile` while it has to wait."""
         if item not in self._done:
             self._tell([item], soon=True)
         while self._link is not None and item in self._waiting:
             try:
+                while not self._link.poll() and next(meanwhile, _DONE) is not _DONE:
+                    pass
                 done, failed, result = self._link.recv()
             except (EOFError, ConnectionError):  # the process was ended: what is left is done here
                 self._link = None

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import itertools
 import os
 import sys
+import time
 
 import pytest
 
@@ -61,6 +63,18 @@ def test_what_the_work_raises_is_raised_when_it_is_asked_for(helpers: int) -> No
     assert work(8)[0] == 16
     with pytest.raises(NamescreenError, match="not 7"):
         work(7)
+
+
+def slowly(number: int) -> int:
+    time.sleep(0.05)
+    return number
+
+
+def test_while_a_result_is_waited_for_other_work_is_done(helpers: int) -> None:
+    work, steps = Ahead(slowly, nothing), itertools.count()
+    assert work(3, steps) == 3
+    assert (next(steps) > 0) is bool(helpers)
+    assert work(4, iter(())) == 4
 
 
 def refuse() -> None:

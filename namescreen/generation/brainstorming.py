@@ -206,6 +206,8 @@ class Candidates(Iterator[Candidate]):
         self._seen = _BloomFilter()
         self._given = 0  # pages
         self._pages = self._turn()
+        self._drawn: list[Judged] = []
+        self._drawing = self._draw()
 
     def _gather(self) -> None:
         """What the names are made of: the costliest step, left until the first one is asked for."""
@@ -244,7 +246,16 @@ class Candidates(Iterator[Candidate]):
                     break
 
     def _wave(self) -> list[Judged]:
-        found = []
+        """The next wave; it may have been begun while names of the last one were looked at."""
+        for _ in self._drawing:
+            pass
+        found = self._drawn
+        self._drawn, self._drawing = [], self._draw()
+        return found
+
+    def _draw(self) -> Iterator[None]:
+        """Draw a wave, a proposal at a time."""
+        found = self._drawn
         narrow = 1 if len(self._streams) > 3 else 4
         for name in list(self._streams):
             drawn = 0
@@ -252,12 +263,12 @@ class Candidates(Iterator[Candidate]):
                 drawn += 1
                 if self._passes(proposal):
                     found.append(self._judged(proposal))
+                yield
             if drawn < _QUOTA[name] * narrow:
                 del self._streams[name]
             if name == _LAST_OF_MOST:
                 likely = heapq.nlargest(_LOOKED_AT, found, key=lambda entry: entry.worth)
                 self._flags.expect(map(self._asked, likely))
-        return found
 
     def _asked(self, entry: Judged) -> _Asked:
         """What is asked of the flags."""
@@ -348,7 +359,7 @@ class Candidates(Iterator[Candidate]):
         verdict = (
             Refusal("avoid", f"holds {avoided}, which is to be avoided")
             if avoided
-            else self._flags(self._asked(entry))
+            else self._flags(self._asked(entry), self._drawing)
         )
         if isinstance(verdict, Refusal):
             self.left_out.append(LeftOut(candidate, verdict.because, verdict.kind, verdict.language))
