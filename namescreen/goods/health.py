@@ -7,33 +7,33 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
 
-from ..lexicon import kinds, lexicon
+from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
 from .classification import likely_classes
 from .phrases import base_form, goods_words
-from .signs import SIGNS, listed
+from .qualities import is_quality, languages_of_praise
+from .remedies import are_for_health, are_remedies
+from .signs import SIGNS, Listed, listed
+from .small_words import ANY_SMALL
 from .words import runs
 
-__all__ = ["CLAIMS", "claim", "closed_claims"]
+__all__ = ["CLAIMS", "claim", "closed_claims", "counts"]
 
-CLAIMS = frozenset(("cure", "therapy", "illness", "ailment", "organ", "helps", "gone", "lift", "well", "remedy"))
-"""What claims are made of, as the head of the list says."""
 _PLAIN = frozenset(("cure", "helps", "well"))
 _EFFECTS = _PLAIN | {"therapy", "gone", "lift"}
-_TREATED = frozenset(("illness", "ailment", "organ"))
+_BODY = frozenset(("organ", "function"))
+_COMPLAINTS = frozenset(("illness", "ailment", "symptom"))
+_TREATED = _COMPLAINTS | _BODY
+CLAIMS = _EFFECTS | _TREATED | {"remedy", "relief", "rest", "within"}
+"""What claims are made of, as the head of the list says."""
 _FED = frozenset((5, 29, 30, 31, 32))
 """Classes of what is eaten and drunk."""
 _REMEDIES = frozenset((3, 5, 10))
 """Those of what buyers may take for a remedy: cosmetics, medicines and supplements, medical devices."""
 _APPLIED = _REMEDIES | {11, 14, 20, 24, 25}
 """With them what is worn, slept on or warms, and is sold as a remedy as well."""
-_WORN_FOR_HEALTH = frozenset(
-    "insole magnetic magnet orthopaedic orthopedic compression acupressure acupuncture massage massager bandage "
-    "compress therapeutic infrared lumbar posture heat".split()
-)
-_WARMING = frozenset(("heating", "heated", "hot", "warm", "warming", "warmth", "wheat"))
-_WARMERS = frozenset(("pad", "pillow", "cushion", "pack", "bag", "bottle", "belt", "wrap"))
-"""What goods are called, in base form, that are put on the body for health whatever their class: heat pads."""
+_SCENTED = 4
+"""The class of candles, which are sold to soothe."""
 _LIMBS = frozenset(
     "foot feet knee knees hip hips shoulder shoulders wrist ankle elbow hand hands finger fingers toe toes ear ears "
     "neck leg legs arm arms heel heels lip lips knie fuss fusse fuesse schulter schultern hand hande ohr ohren bein "
@@ -43,58 +43,125 @@ _LIMBS = frozenset(
     "stopy kolano kolana dlon dlonie fot fotter kna knan axel axlar hander oron".split()
 )
 """Parts of the body, in nine languages, for which buyers look for nothing in food; from memory."""
-SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en")
-"""The fewest letters of what is treated and of what is done for it, in one word; and what German puts between."""
+SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en", "ens", "i", "e")
+"""The fewest letters of what is treated and of what is done for it, in one word; and what stands between."""
+_ANYWHERE = "worldwide"
+IN_ENGLISH = 2.8
+"""Zipf value from which English readers take a word for one of theirs (mage). Ours, not fitted."""
 
 
-def claim(signs: Mapping[str, str], words: tuple[str, ...], goods: str, classes: frozenset[int]) -> tuple[str, str]:
+def counts(entry: Listed, sign: str, languages: frozenset[str]) -> bool:
+    """Whether a word of claims is read as one: a word of another language that is an English one too, only where its
+    language is spoken (`languages`)."""
+    if entry.territory == _ANYWHERE or "en" in entry.territory.split():
+        return True
+    return bool(languages & {*entry.territory.split()}) or not (lexicon().known(sign) or zipf(sign) >= IN_ENGLISH)
+
+
+def claim(
+    signs: Mapping[str, frozenset[str]], words: tuple[str, ...], goods: str, classes: frozenset[int]
+) -> tuple[str, str]:
     """What a name claims of goods of some classes, and the words that claim it; ("", "") if nothing. `signs` are its
-    words that claims are made of, each with its kind.
+    words that claims are made of, each with its kinds.
 
     The claim is "cure and illness" if it is likely to stand in the way: an illness beside an effect, of any goods; an
     illness or a cure beside words for the goods alone; a part of the body beside a plain effect, of what is eaten, put
-    on or taken. A loose effect (happy belly) is "health", worth a question, of food, and a claim of medicines."""
+    on or taken; of what is sold as a remedy any complaint, and any effect on the body. A loose effect (happy belly) is
+    "health", worth a question, of other food."""
     own = _in_other_phrases(signs, words)
-    told = {sign: kind for sign, kind in signs.items() if own.isdisjoint(sign.split())}
-    if classes & _FED and not classes & _REMEDIES:
-        told = {sign: kind for sign, kind in told.items() if kind != "organ" or sign not in _LIMBS}
-    met = frozenset(told.values())
+    told = {sign: kinds_of for sign, kinds_of in signs.items() if own.isdisjoint(sign.split())}
+    remedies = bool(told) and (5 in likely_classes(goods)[:1] or are_remedies(goods))
+    if not remedies:
+        kept = {"rest"} if 3 in likely_classes(goods)[:1] else {"symptom", "rest"}
+        told = {sign: kinds_of - kept for sign, kinds_of in told.items()}
+        if classes & _FED and not classes & _REMEDIES:
+            told = {sign: kinds_of for sign, kinds_of in told.items() if sign not in _LIMBS}
+    met = frozenset[str]().union(*told.values())
+    if not met & (_TREATED | {"cure", "relief", "rest", "helps", "well"}):
+        return "", ""
     taken = {part for sign in told for part in sign.split()}
     bare = all(word in taken or _says_no_more(word, goods) for word in words)
-    treated = bool(met & _TREATED)
-    plain = bool(met & _PLAIN)
-    loosely = bool(met & _EFFECTS and classes & _APPLIED) or bool("gone" in met and classes & _FED)
-    wide = ("illness" in met and bool(met & _EFFECTS)) or ("ailment" in met and (plain or loosely))
-    named = "illness" in met and bare and bool(classes & ((_APPLIED | _FED) if len(words) > 1 else _REMEDIES))
-    cured = "cure" in met and bare and (bool(classes & (_FED | {3, 5})) or _are_for_health(goods))
-    body = _FED | _REMEDIES | {20}
-    near = bool(classes & body) or (bare and bool(classes & (_APPLIED - {14})))
-    helped = "organ" in met and near and (plain or bool(met & _EFFECTS and 5 in classes))
-    shown = " ".join(sorted((one for one, kind in told.items() if kind != "remedy"), key=" ".join(words).find))
-    if wide or named or cured or helped:
+    pairs = _said_of_each_other(told)
+    shown = " ".join(sorted((one for one, of in told.items() if of - {"remedy"}), key=" ".join(words).find))
+    barred = (
+        _of_any_goods(met, pairs, classes, bare=bare, several=len(words) > 1, goods=goods)
+        or (remedies and _of_remedies(met, pairs, bare=bare))
+    )
+    if barred:
         return "cure and illness", shown
-    return ("health", shown) if treated and "organ" in met and met & _EFFECTS and classes & _FED else ("", "")
+    loose = _BODY & met and _effect_on(pairs, _BODY, _EFFECTS) and classes & _FED
+    return ("health", shown) if loose else ("", "")
 
 
-@lru_cache(maxsize=1 << 10)
-def _are_for_health(goods: str) -> bool:
-    """Whether goods are put on the body for health, or state an illness: only of these is a cure alone no figure of
-    speech (Remedy, of earrings, cures nothing)."""
-    said = {one.word for one in goods_words(goods)}
-    rows = (str(open_table(SIGNS).get(word) or "") for word in said)
-    ill = any(entry.kind in ("illness", "ailment") for row in rows if row for entry in listed(row))
-    first = 10 in likely_classes(goods)[:1]
-    return first or ill or bool(said & _WORN_FOR_HEALTH) or bool(said & _WARMING and said & _WARMERS)
+def _said_of_each_other(told: Mapping[str, frozenset[str]]) -> list[tuple[frozenset[str], frozenset[str]]]:
+    """The kinds of each two words of a claim: a word that is both what is treated and an effect says one of them."""
+    return [(one, two) for sign, one in told.items() for other, two in told.items() if sign != other]
 
 
-def _says_no_more(word: str, goods: str) -> bool:
-    """Whether a word beside a claim is one for the goods, or a small one."""
-    return bool(kinds(word) & {"function word", "laudatory"}) or any(
-        one.word == base_form(word) for one in goods_words(goods)
+def _effect_on(
+    pairs: list[tuple[frozenset[str], frozenset[str]]], treated: frozenset[str], effects: frozenset[str]
+) -> bool:
+    return any(one & treated and two & effects for one, two in pairs)
+
+
+def _of_any_goods(
+    met: frozenset[str],
+    pairs: list[tuple[frozenset[str], frozenset[str]]],
+    classes: frozenset[int],
+    *,
+    bare: bool,
+    several: bool,
+    goods: str,
+) -> bool:
+    """Whether goods that are no remedies are claimed to cure, or to do good to the body."""
+    illness, ailment = frozenset(("illness",)), frozenset(("ailment",))
+    applied = bool(classes & (_APPLIED | {_SCENTED}))
+    if _effect_on(pairs, illness, _EFFECTS) or _effect_on(pairs, ailment, _PLAIN):
+        return True
+    if _effect_on(pairs, ailment, _EFFECTS if applied else frozenset(("gone",))) and (applied or classes & _FED):
+        return True
+    if "illness" in met and bare and classes & ((_APPLIED | _FED) if several else _REMEDIES):
+        return True
+    if "relief" in met and bare and (applied or classes & _FED):
+        return True
+    told = bool(classes & (_FED | {3, 5})) or (several and 14 in classes) or are_for_health(goods)
+    if "cure" in met and bare and told:
+        return True
+    near = bool(classes & (_FED | _REMEDIES | {20})) or (bare and bool(classes & (_APPLIED - {14})))
+    plain = _PLAIN | ({"therapy"} if classes & _REMEDIES else set()) | (_EFFECTS if 5 in classes else set())
+    if near and _effect_on(pairs, _BODY, plain):
+        return True
+    if "symptom" in met and _effect_on(pairs, frozenset(("symptom",)), _EFFECTS - {"lift"}):
+        return True  # of cosmetics
+    functions = frozenset(("function",))
+    return bool(classes & (_FED | _REMEDIES)) and _effect_on(pairs, functions, _EFFECTS)
+
+
+def _of_remedies(
+    met: frozenset[str], pairs: list[tuple[frozenset[str], frozenset[str]]], *, bare: bool
+) -> bool:
+    """Whether goods that are sold as remedies are claimed to be some: they have no word for the body in play."""
+    return (
+        bool(met & {"illness", "relief", "rest"})
+        or _effect_on(pairs, _TREATED, _EFFECTS)
+        or (bare and bool(met & (_COMPLAINTS | {"function", "cure"})))
+        or (bare and bool(met & _PLAIN))
+        or (bare and _effect_on(pairs, _BODY, frozenset(("remedy",))))
     )
 
 
-def _in_other_phrases(signs: Mapping[str, str], words: tuple[str, ...]) -> set[str]:
+def _says_no_more(word: str, goods: str) -> bool:
+    """Whether a word beside a claim is one for the goods, a quality, praise or a small one."""
+    return (
+        bool(kinds(word) & {"function word", "laudatory", "quality", "number"})
+        or word in ANY_SMALL
+        or bool(languages_of_praise(word))
+        or is_quality(word)
+        or any(one.word == base_form(word) for one in goods_words(goods))
+    )
+
+
+def _in_other_phrases(signs: Mapping[str, frozenset[str]], words: tuple[str, ...]) -> set[str]:
     """The words that stand in a set phrase with words of no claim: the blood of blood orange."""
     claims = {part for sign in signs for part in sign.split()}
     known = (run for _, run in runs(words, 3, 2) if lexicon().known(" ".join(run)) and not claims.issuperset(run))
@@ -104,18 +171,20 @@ def _in_other_phrases(signs: Mapping[str, str], words: tuple[str, ...]) -> set[s
 @lru_cache(maxsize=1 << 12)
 def closed_claims(word: str) -> tuple[tuple[str, str], ...]:
     """The parts of a word, which no list and no dictionary has, that make a claim together, each with its row of the
-    list: what is treated and what is done for it (Gelenkwohl), or what says that it goes before it (Antirheuma)."""
+    list: what is treated and what is done for it (Gelenkwohl), what says that it goes before it (Antirheuma), or a part
+    that runs into the name of a remedy (Digestea)."""
     table = open_table(SIGNS)
     if word in table or lexicon().known(word):
         return ()
+    best: tuple[tuple[str, str], ...] = ()
     for first, link, last in _divided(word):
         before, after = (str(table.get(part) or "") for part in (first, last))
         one, two = ({entry.kind for entry in listed(row)} for row in (before, after))
-        treated = one & _TREATED and two & (_EFFECTS | {"remedy"}) and len(first) >= SHORTEST
+        treated = one & _TREATED and two & (_EFFECTS | {"remedy", "within"}) and len(first) >= SHORTEST
         before_it = one & (_PLAIN | {"gone", "therapy"}) and not link and two & _TREATED and len(last) >= SHORTEST
-        if treated or before_it or (one & {"cure"} and two & {"remedy"}):
-            return (first, before), (last, after)
-    return ()
+        if treated or before_it or (one & _PLAIN and two & {"remedy"} and len(first) >= SHORTEST):
+            best = best if best and not one & _COMPLAINTS else ((first, before), (last, after))
+    return best
 
 
 def _divided(word: str) -> Iterator[tuple[str, str, str]]:
@@ -124,3 +193,8 @@ def _divided(word: str) -> Iterator[tuple[str, str, str]]:
             first, last = word[:at].removesuffix(link), word[at:]
             if word[:at].endswith(link) and len(first) >= LEAST_AFTER - 1 and len(last) >= LEAST_AFTER:
                 yield first, link, last
+    for at in range(SHORTEST, len(word) - LEAST_AFTER + 1):
+        last = word[at:]
+        yield from ((word[:at] + last[:shared], "", last) for shared in (1, 2))
+        if last.startswith("te"):
+            yield f"{word[:at]}ty", "", last  # fertilitea

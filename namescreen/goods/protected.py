@@ -18,7 +18,7 @@ from .deception import misleading
 from .evocation import evoked
 from .foreign import known_languages, meanings
 from .grounds import languages_of, protecting_first
-from .health import CLAIMS, claim, closed_claims
+from .health import CLAIMS, claim, closed_claims, counts
 from .morality import offending
 from .olympic import kept_in, laws_on
 from .phrases import goods_words, items
@@ -136,7 +136,8 @@ def _found(
     words: tuple[str, ...], goods: str, classes: tuple[int, ...], markets: tuple[str, ...] | None
 ) -> tuple[ProtectedSign, ...]:
     found: dict[tuple[str, str], tuple[str, bool]] = {}
-    claims: dict[str, str] = {}
+    claims: dict[str, frozenset[str]] = {}
+    spoken = frozenset(languages_of(markets or (), main=True))
     parts = {word: closed_claims(word) for word in words}
     closed = [row for rows in parts.values() for row in rows]
     apart = tuple(part for word in words for part in ([sign for sign, _ in parts[word]] or [word]))
@@ -144,14 +145,16 @@ def _found(
         for one in listed(row):
             known_for = one.known_for(classes, sorts_of(goods) if one.sort else frozenset())
             if one.kind in CLAIMS:  # in one word with what is treated nothing is said in play
-                claims.setdefault(sign, "helps" if one.kind == "lift" and (sign, row) in closed else one.kind)
+                firm = one.kind in ("lift", "within") and (sign, row) in closed
+                if firm or (one.kind != "within" and counts(one, sign, spoken)):
+                    claims[sign] = claims.get(sign, frozenset()) | {"helps" if firm else one.kind}
             elif known_for or (one.kind in ORIGIN and not one.little_known):
                 found[one.kind, sign] = (one.territory, known_for)
     kind, said = claim(claims, apart, goods, frozenset(classes))
     if kind:
         found[kind, said] = ("worldwide", True)
     elif set(classes) & HEALTH:
-        found |= {(one, sign): ("worldwide", True) for sign, one in claims.items() if one in TOLD_ALONE}
+        found |= {(one, sign): ("worldwide", True) for sign, of in claims.items() for one in sorted(of & TOLD_ALONE)}
     found = {key: value for key, value in found.items() if not _kept_elsewhere_only(key[0], value[0], markets)}
     signs = [_sign(sign, kind, *value, markets) for (kind, sign), value in found.items()]
     return tuple(sorted(signs, key=lambda one: (not one.serious, one.sign, one.kind)))

@@ -86,3 +86,40 @@ def test_a_cure_alone_is_a_claim_of_what_is_taken_or_put_on_for_health(name: str
 def test_food_does_nothing_to_limbs(name: str, goods: str, asked: bool) -> None:
     signs = protected_signs(name, goods, markets=("GB",))
     assert any(one.kind in ("health", "cure and illness") for one in signs) is asked
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Tummy Tamer", "ginger drops", "GB"), ("Headache Hero", "peppermint roll-ons", "GB"),
+        ("ColdKiller", "ginger shots", "US"), ("Liver Lover", "milk thistle drops", "US"),
+        ("Circulation Socks", "compression socks", "GB"), ("Snooze Aid", "lavender sachets", "GB"),
+        ("Digestea", "herbal tea with fennel", "US"), ("Fertilitea", "herbal tea", "GB"),
+        ("Hip & Joint Hound", "chews for dogs", "GB"), ("Blemish Be Gone", "face gel", "GB"),
+        ("Teething Calm", "amber necklaces for babies", "GB"), ("Chakra Balance", "bracelets of beads", "GB"),
+        ("Nervenbalsam", "Tee mit Melisse", "DE"), ("Wadenwohl", "Kompressionssocken", "DE"),
+        ("Bauchfrieden", "Kräutertee", "DE"), ("Ventre Heureux", "tisane au fenouil", "FR"),
+        ("Apaise Gorge", "sirop de thym", "FR"), ("Alivio Rápido", "bálsamo de menta", "ES"),
+        ("Difesa Immunitaria", "sciroppo di sambuco", "IT"), ("Buikrust", "venkelthee", "NL"),
+        ("Noite Tranquila", "chá de valeriana", "PT"), ("Zdrowe Stawy", "kapsułki z kurkumą", "PL"),
+        ("Lugn Mage", "örtte med fänkål", "SE"), ("Ont i Halsen", "honungspastiller", "SE"),
+    ],
+)  # fmt: skip
+def test_of_what_is_sold_as_a_remedy_the_body_is_no_play_on_words(name: str, goods: str, market: str) -> None:
+    assert _is_claim(name, goods, market)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Happy Hippo", "herbal tea", "GB"), ("Mage Light", "herbal tea", "US"), ("Sore Loser", "board games", "US"),
+        ("Cold Harbour", "ginger beer", "GB"), ("Dream Catcher", "wool blankets", "GB"),
+        ("Night Owl", "herbal tea", "GB"), ("Head Gardener", "nettle soup", "GB"),
+        ("Sugar Rush", "mint chocolate", "GB"),
+        ("Stone Bridge", "herbal tea", "GB"), ("Lever House", "lavender oil", "US"),
+    ],
+)  # fmt: skip
+def test_play_on_other_goods_and_words_of_languages_that_nobody_speaks_there_claim_nothing(
+    name: str, goods: str, market: str
+) -> None:
+    assert not _is_claim(name, goods, market)
