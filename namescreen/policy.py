@@ -19,7 +19,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 __all__ = [
-    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "EVEN", "EVERYWHERE", "GOODS_LINES", "IDENTICAL_GOODS"),
+    *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "DECEPTIVE", "EVEN", "EVERYWHERE", "GOODS_LINES", "IDENTICAL_GOODS"),
     *("LEAST_CLOSE", "LIKELY_REFUSED", "MIDDLE_OF_LOOK"),
     *("NEAR_IN_APPEARANCE", "NEAR_IN_SOUND", "OTHER_GOODS", "PLAINLY_DESCRIPTIVE", "PLAINLY_OTHER", "SAME_GOODS"),
     *("SOLD_TOGETHER", "STEPS"),
@@ -71,6 +71,9 @@ LIKELY_REFUSED = "likely refused"
 """What a name is called that names the goods in a market, plainly describes them in half of the markets or more, or
 holds a sign that the law keeps for others or forbids: the gravest finding, beside a knockout, about what a name is. The
 office decides."""
+
+DECEPTIVE = "deceptive"
+"""What a name is called that says of the goods what they are stated not to be: refused as such, and no use cures it."""
 
 PLAINLY_DESCRIPTIVE = 0.3
 """Distinctiveness below which a descriptive name is as serious as a generic one (chosen, not fitted)."""

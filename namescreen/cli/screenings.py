@@ -51,7 +51,7 @@ CSV = tuple(
     for key in (
         "name", "mark", "overall", "appearance", "sound", "meaning", "goods_relatedness", "knockout",
         "number", "office", "classes", "goods", "status", "owner", "source", "line", "marks", "reasons",
-        "distinctiveness", "distinctiveness_score", "worst_reading", "not_checked",
+        "distinctiveness", "distinctiveness_score", "worst_reading", "not_checked", "deceptive",
     )
 )  # fmt: skip
 
@@ -207,9 +207,10 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
         say_point(_plainly(one.distinctiveness), form)
     else:
         judged = entry.distinctiveness
-        reasons = "" if isinstance(judged, NotChecked) else "; ".join(judged.reasons)
         own = finding_of(entry, OWN_CHECK)  # as the table of all names says it
         head = own.evidence if own.label == DISTINCTIVE else own.words
+        why = () if isinstance(judged, NotChecked) else judged.reasons
+        reasons = "; ".join(one for one in why if one not in head)
         say_point(f"distinctiveness: {head}" + (f"; {reasons}" if reasons else ""), form)
         laws = "; ".join(one.distinctiveness.laws)
         if laws and laws not in said:
@@ -329,6 +330,7 @@ def _csv_rows(row: Row) -> Iterator[Row]:
         "distinctiveness_score": judged.get("score"),
         "worst_reading": next((f"{one['language']}: {one['word']}" for one in readings if one["severity"]), None),
         "not_checked": list(Outcome.of(row).not_checked),
+        "deceptive": judged.get("deceptive"),
     }
     for mark in marks or [{}]:
         # A score that could not be had leaves its cell empty; the reason stands in JSON Lines.

@@ -116,7 +116,8 @@ def _told(
     sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool
 ) -> ProtectedSign:
     grounds = grounds_in("material", markets)
-    return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds)
+    return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds,
+                         told=asked)  # fmt: skip
 
 
 def _says_little(word: str, goods: str) -> bool:

@@ -65,6 +65,8 @@ CLOSE_SORT, NARROW = 0.8, 150
 """How plainly a sort of the goods describes them, and the most sorts of them that there may be. Chosen, not fitted."""
 SORTS_OF = frozenset(("noun.artifact", "noun.food"))
 """The domains of WordNet in whose senses goods are named."""
+MANY = 20
+"""Senses of a word that are looked at, all but of the commonest."""
 BLENDS = frozenset("blend mix mixture medley melange assortment".split())
 """Words for goods that are mixed; from memory."""
 # How descriptive a word without a tie to the goods tends to be, by its lexicographer domain: names of acts, qualities
@@ -269,14 +271,19 @@ def _in_phrase(word: str, around: Context, goods: str) -> Evidence:
             return replace(of_term(term), weight=max(KIND_IN_TRADE, term.weight))
         return Evidence(KIND_IN_TRADE, f'"{word} {name}" is a kind of them (from memory)')
     for head in (one.word for one in around.words if one.head and one.word != word):
-        phrase = f"{base_form(word)} {head}"
-        if (
-            lexicon().known(phrase)
-            or lexicon().known(f"{word} {head}")
-            or f"b:{phrase}" in open_table("class_weights.tsv")
-        ):
+        phrases = [one for one in (f"{base_form(word)} {head}", f"{word} {head}") if lexicon().known(one)]
+        listed = not phrases and f"b:{base_form(word)} {head}" in open_table("class_weights.tsv")
+        if listed or any(_is_sort_of(one, head) for one in phrases):
             return Evidence(PHRASE, f'"{word} {head}" is a kind of them', kind=EvidenceKind.SORT)
     return NOTHING
+
+
+def _is_sort_of(phrase: str, head: str) -> bool:
+    """Whether a dictionary has a phrase for a sort of what the `head` of some goods means: red lead is a pigment and no
+    lead for dogs."""
+    senses = lexicon().senses(phrase, labelled=False)
+    own = {sense_id for sense_id, _ in leading_senses(head, MANY)}
+    return bool(senses) and (not own or any(not own.isdisjoint(ancestors(one.id)) for one in senses))
 
 
 def of_a_kind(words: str, goods: str) -> str:

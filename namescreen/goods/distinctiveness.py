@@ -37,7 +37,9 @@ from .placement import (
     SAYINGS,
     finding_of,
 )
+from .places import place_of
 from .protected import ProtectedSign, protected_signs
+from .renown import where_strange
 from .run_together import APART, written_apart
 from .shop_words import read_in_shops
 from .understood import is_understood
@@ -200,6 +202,7 @@ def _distinctiveness(
     unknown = {word: one for word, one in unknown.items() if (word, one.language) not in meant}  # by its parts it is
     unread = tuple(Unread(word, unknown_meaning(word, one)) for word, one in unknown.items())
     said_in = [one.language for one in findings if (one.meaning, one.category) == (worst.meaning, worst.category)]
+    said_in = [one for one in said_in if one in (asked or ())] or said_in  # the buyers' own languages
     why = _reasons(name, judged, worst, signs, said_in=said_in, surname=surname, american=american)
     reasons = (*why, *(one.told for one in unread))
     return Distinctiveness(
@@ -217,6 +220,7 @@ def _distinctiveness(
         tuple(by_law),
         signs,
         unread=unread,
+        strange_in=where_strange(filter(place_of, (one.word for one in judged)), views_of(markets), goods),
     )
 
 
@@ -292,4 +296,4 @@ def _reasons(
         told.insert(0, under_law(SLOGAN, SLOGANS, american=american))
     if surname and not any("a surname" in reason for reason in told):
         told.insert(0, surname)
-    return tuple(dict.fromkeys((*(f'"{one.sign}": {one.reason}' for one in serious), *told)))
+    return tuple(dict.fromkeys((*(f'"{one.sign}": {one.told or one.reason}' for one in serious), *told)))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked, Unread
-from .continuum import CATEGORIES
 from .protected import ProtectedSign
 
 __all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding"]
@@ -33,13 +33,15 @@ class LanguageFinding:
 @dataclass(frozen=True, slots=True)
 class MarketFinding:
     """How a name stands under one law (US, EU, GB or another country's code), and the ground that matters there; the
-    law from memory, empty where nothing stands in the way."""
+    law from memory, empty where nothing stands in the way. `language` is the one in which a word of another one than
+    English bars it there; empty for none."""
 
     market: str
     category: str
     score: float
     ground: str
     law: str
+    language: str = ""
 
     @property
     def called(self) -> str:
@@ -66,7 +68,8 @@ class Distinctiveness:
     suggestive, 0.9 arbitrary, 1 fanciful, and between where it may be either; a screening aid, not a legal finding.
 
     `category` is the worst of the languages and markets asked for; `called` is the same, but "surname" or "geographic"
-    where that is the bar, which the law treats apart from description. `kinds` are kinds that the law treats apart
+    where that is the bar, which the law treats apart from description. `deceptive` tells apart from it whether the name
+    says of the goods what is not so, which no use cures. `kinds` are kinds that the law treats apart
     (surname, place, acronym, laudatory, misspelling, coarse); `languages` the findings by language, the worst first;
     `not_assessed` the languages for which there is no table, and goods that could not be read; `markets` the findings
     by law; `protected` signs that may not be registered, or would mislead; `by_item` what a
@@ -86,11 +89,19 @@ class Distinctiveness:
     protected: tuple[ProtectedSign, ...] = ()
     by_item: tuple[ItemFinding, ...] = ()
     unread: tuple[Unread, ...] = ()
+    strange_in: tuple[str, ...] = ()
+    """The markets whose buyers hardly know any of its `places`."""
 
     @property
     def called(self) -> str:
         """The category, or "surname" or "geographic" where being one is what bars it in a market."""
         return next((one.called for one in self.markets if one.category == self.category), self.category)
+
+    @property
+    def deceptive(self) -> str:
+        """ "likely" if the name says of the goods what they are stated not to be, "perhaps" if it may; else ""."""
+        signs = [one.serious for one in self.protected if one.misleads]
+        return ("likely" if any(signs) else "perhaps") if signs else ""
 
     @property
     def places(self) -> tuple[str, ...]:
@@ -112,16 +123,8 @@ class Distinctiveness:
         if sign:
             return tuple(f"{ground.market}: {ground.law}" for ground in sign.grounds)
         alike = len({one.called for one in self.markets}) == 1
-        told = ((one, "" if alike else f"{one.called}{self._language_of(one)}; ") for one in self.markets)
+        told = ((one, "" if alike else f"{one.called}{_language_of(one)}; ") for one in self.markets)
         return tuple(f"{one.market}: {how}{one.law}" for one, how in told if one.law)
-
-    def _language_of(self, market: MarketFinding) -> str:
-        """In which language a foreign word is so taken there."""
-        if market.ground not in ("foreign word", "foreign name"):
-            return ""
-        barred = (one for one in self.languages if one.meaning and one.category == market.category)
-        found = next(barred, None) if market.category in CATEGORIES[:2] else None
-        return f" in {found.language}" if found else " as it stands"
 
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""
@@ -130,6 +133,7 @@ class Distinctiveness:
             "called": self.called,
             "score": self.score,
             "reasons": list(self.reasons),
+            "deceptive": self.deceptive,
             "hint": self.hint,
             "words": [{"word": word, "describes": weight} for word, weight in self.words],
             "kinds": list(self.kinds),
@@ -139,3 +143,10 @@ class Distinctiveness:
             "protected": [one.to_json() for one in self.protected],
             "by_item": [{"goods": one.goods, "called": one.called} for one in self.by_item],
         }
+
+
+def _language_of(market: MarketFinding) -> str:
+    """In which language a word is so taken in a market, where it is none of English."""
+    if market.language:
+        return f" in {language_name(market.language)}"
+    return " as it stands" if market.ground in ("foreign word", "foreign name") else ""

@@ -10,6 +10,7 @@ from functools import lru_cache
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
 from ..lexicon.letter_patterns import alphabet, has_model
 from ..lexicon.phrases import is_saying
+from ..tables import open_table
 from ..territories import languages_of
 from ..text import fold
 from .coinage import SOUNDS_LIKE, heard_word, is_coined, sounds_alike
@@ -133,11 +134,19 @@ def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
 
 @lru_cache(maxsize=1 << 12)
 def _is_spelt_elsewhere(written: str, language: str) -> bool:
-    """Whether a word is written with a letter that the language has not: a Swedish räv is no Danish rav."""
+    """Whether a word is written with a letter that the language has not: a Swedish räv is no Danish rav; a word that
+    it has from French only in the form that it has (a French tressée is no form of a German Tresse)."""
     if not written or not has_model(language):
         return False
-    foreign = (one for one in written if one.isalpha() and not one.isascii() and one not in _LENT)
-    return any(one not in alphabet(language) for one in foreign)
+    foreign = {one for one in written if one.isalpha() and not one.isascii()} - {*alphabet(language)}
+    return bool(foreign - _LENT) or (bool(foreign) and not _is_entry(fold(written), language))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_entry(word: str, language: str) -> bool:
+    """Whether the folded `word` is itself an entry of a language, and no form of another one."""
+    rows = (one.split("|", 2) for one in (open_table("foreign_words.tsv").get(word) or "").split(";"))
+    return any(code == language and listed in ("", word) for code, listed, _ in (row for row in rows if len(row) == 3))
 
 
 def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Meaning]:

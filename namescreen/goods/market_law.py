@@ -3,7 +3,7 @@ the law treats apart (surnames, places)."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from ..lexicon import lexicon
@@ -13,7 +13,7 @@ from .continuum import CATEGORIES, score
 from .description import COMMON_SURNAME, EvidenceKind
 from .evidence import read
 from .findings import LanguageFinding, MarketFinding
-from .foreign import SURE
+from .foreign import COMMON, SURE
 from .grounds import (
     ANY_LANGUAGE,
     SURNAME_BARS,
@@ -28,8 +28,10 @@ from .judged import Judged, Meaning
 from .name_kinds import is_praise, kinds_of_name
 from .phrases import base_form, plain_words
 from .placement import BARRED_SCORE, bounded, category_of, chances_of, is_geographic
+from .places import place_of
 from .proper_names import is_surname, listed_surname
 from .protected import ProtectedSign
+from .renown import known_in
 from .shop_words import OF_SHOPS, read_under
 from .understood import is_like_own, is_understood
 from .whole_names import SLOGAN
@@ -70,21 +72,58 @@ def by_each_law(
         heard |= languages_under(law, [one.language for one in findings if one.reason == SLOGAN], markets)
         if law in ANY_LANGUAGE:
             heard |= {one.language for one in barring if one.category == "generic"}
-        first = next(one for one in findings if one.language in heard)
+        first = _as_read_there([one for one in findings if one.language in heard], law, markets)
         if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
             strange = _partly_strange(first, readings["en"], law)
             known = (one for one in findings if one.language in heard and one.language != "en")
             first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
+        if worst.meaning and first.language == "en" and all(map(_is_told_by_letters, readings["en"])):
+            # What the letters of a word of another language hint at in English is chance (Halsband, a band).
+            first = replace(first, category="arbitrary", score=max(first.score, FOREIGN_SCORE))
         read_so = readings.get(first.language, readings["en"])
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
         if first.category == "fanciful" and any(one.meaning for one in findings):
             first = replace(first, category="arbitrary")  # no coinage, but a word that these buyers do not know
+        geographic = is_geographic(read_so, signs)
+        obscure = geographic and first.category == "descriptive" and not _knows_the_place(read_so, signs, law, goods)
+        if obscure:
+            first = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
         told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
         if first.reason != SLOGAN and any(one.evidence.weight >= PLAIN and not is_praise(one) for one in read_so):
             told = tuple(kind for kind in told if kind != "laudatory")  # it describes besides: the wider ground is told
-        geographic, surname = is_geographic(read_so, signs), _as_surname(readings)
-        found.append(_by_law(law, name, goods, first, told, geographic, surname, unheard=unheard))
+        seen = (surname := _as_surname(readings)) and not (geographic and not obscure)
+        one = _by_law(law, name, goods, first, told, geographic, surname if seen else "", unheard=unheard)
+        if obscure and not one.ground:
+            one = replace(one, ground="little-known place", law=f"{law_on('place', law)}, if buyers know it")
+        found.append(one)
     return found
+
+
+def _is_told_by_letters(one: Judged) -> bool:
+    """Whether all that a word says in English is what a part of it is like."""
+    return one.coined and one.evidence.is_told and one.evidence.kind is not EvidenceKind.HEARD and not one.heard
+
+
+def _as_read_there(found: Sequence[LanguageFinding], law: str, markets: Iterable[str] | None) -> LanguageFinding:
+    """The worst of the findings `found` that count under a law; of those alike the one in the language that buyers
+    there read first, then that of another market."""
+    first = found[0]
+    own, common = languages_of((law,), main=True), (*languages_of(markets or ()), *COMMON)
+    order = {language: at for at, language in reversed([*enumerate((*own, *common))])}
+    alike = (one for one in found if (one.category, one.score, bool(one.meaning)) == _rank_of(first))
+    return min(alike, key=lambda one: order.get(one.language, len(order)))
+
+
+def _rank_of(one: LanguageFinding) -> tuple[str, float, bool]:
+    return one.category, one.score, bool(one.meaning)
+
+
+def _knows_the_place(judged: Sequence[Judged], signs: Sequence[ProtectedSign], law: str, goods: str) -> bool:
+    """Whether buyers know one of the places of a name, so that it tells them where goods come from; who protects a name
+    of origin does."""
+    places = [word for one in judged for word in (one.word, one.meaning.english if one.meaning else "") if word]
+    named = [word for word in places if place_of(word) is not None]
+    return not named or any(one.serious for one in signs) or any(known_in(word, law, goods) for word in named)
 
 
 def _partly_strange(found: LanguageFinding, judged: tuple[Judged, ...], law: str) -> LanguageFinding:
@@ -174,4 +213,6 @@ def _by_law(
         ground = "foreign name"
     if unheard and ground == "foreign word":
         points = min(points, FOREIGN_SCORE)
-    return MarketFinding(law, category, min(points, worst.score), ground, law_on(ground, law) if ground else "")
+    language = worst.language if category in CATEGORIES[:2] and worst.meaning else ""
+    said = law_on(ground, law) if ground else ""
+    return MarketFinding(law, category, min(points, worst.score), ground, said, language)

@@ -127,7 +127,8 @@ def _misleading_abroad(
         english = tuple(part for one in words for part in (said[one].english.split() if one in said else (one,)))
         found = misleading(english, goods, markets) if meant else []
         if told := [one for one in found if one.serious and one.sign in meant]:
-            return [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}') for one in told]
+            return [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}',
+                            told=f'means "{one.sign}", {one.told}') for one in told]  # fmt: skip
     return []
 
 

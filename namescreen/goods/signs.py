@@ -13,13 +13,15 @@ from .grounds import Ground
 from .phrases import goods_words
 from .trade_words import covered_names
 
-__all__ = ["EVOKING", "ORIGIN", "Listed", "ProtectedSign", "listed", "sorts_of", "with_law"]
+__all__ = ["EVOKING", "MISLEADING", "ORIGIN", "Listed", "ProtectedSign", "listed", "sorts_of", "with_law"]
 
 SIGNS = "protected_signs.tsv"
 
 ORIGIN = frozenset(("origin", "craft"))
 """Names of origin: of food, drink and other products of the land, and of crafts and industry. Of other goods they are
 asked about as well, as their reputation is protected."""
+MISLEADING = frozenset(("material", "misleading"))
+"""Kinds of sign that say of the goods what is not so."""
 EVOKING = frozenset(("EU", "GB", "CH"))
 """Laws under which a name may not evoke a protected name of origin of such goods; from memory."""
 
@@ -28,7 +30,7 @@ EVOKING = frozenset(("EU", "GB", "CH"))
 class ProtectedSign:
     """A sign found in a name. `serious` if it is likely to stand in the way for these goods, else worth a question.
     `reason` says what it is, from memory; `ask` whom to ask; `grounds` the law by market; `bars` the markets whose law
-    keeps it, or () where all of them do that know it."""
+    keeps it, or () where all of them do that know it. `told` is the reason without the law."""
 
     sign: str
     kind: str
@@ -38,6 +40,12 @@ class ProtectedSign:
     ask: str
     grounds: tuple[Ground, ...] = ()
     bars: tuple[str, ...] = ()
+    told: str = ""
+
+    @property
+    def misleads(self) -> bool:
+        """Whether it says of the goods what is not so, or may not be."""
+        return self.kind in MISLEADING
 
     def to_json(self) -> dict[str, Any]:
         """A plain dictionary, the same for the same input."""

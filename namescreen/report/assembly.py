@@ -214,13 +214,20 @@ def _levels(found: screening.CloseMark, markets: Sequence[str]) -> tuple[InMarke
 def _distinctiveness(found: goods.Distinctiveness | NotChecked) -> Distinctiveness | NotChecked:
     if isinstance(found, NotChecked):
         return NotChecked(found.check, found.because)
-    signs = tuple(ProtectedSign(one.sign, one.serious, one.reason, one.ask, one.bars) for one in found.protected)
+    signs = tuple(
+        ProtectedSign(one.sign, one.serious, one.reason, one.ask, one.bars, one.misleads, one.told)
+        for one in found.protected
+    )
     called = found.called if found.called != found.category else ""
     reasons = tuple(found.reasons)
-    markets = tuple(MarketView(one.market, one.called, _score(one.score), one.law) for one in found.markets)
+    markets = tuple(
+        MarketView(one.market, one.called, _score(one.score), one.law, one.ground, one.language)
+        for one in found.markets
+    )
     return Distinctiveness(
         found.category, _score(found.score), reasons, found.hint, signs, called, found.laws, markets, found.places,
         found.laws_unknown_in, tuple(ItemView(one.goods, one.called) for one in found.by_item),
+        found.strange_in,
     )
 
 

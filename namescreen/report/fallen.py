@@ -9,7 +9,7 @@ from ..plain_text import cell, clauses, number, plural, shorten, some
 from ..policy import OWN_CHECK, Level
 from .findings import finding_of, mark_level, matters, worst_words
 from .mark_tables import briefly, by_market, mark_cells, told_in_short
-from .model import KEPT, CloseMark, Distinctiveness, NameEntry, Report
+from .model import CloseMark, Distinctiveness, NameEntry, Report
 from .namesakes import USE_LASTS
 from .own_questions import by_item
 from .questions import grave_questions
@@ -44,7 +44,7 @@ def _of_its_own(entry: NameEntry) -> Iterable[str]:
         yield cell(f"The name itself: {found.words}.")
         return
     laws = [f"{one.market}: {one.law}" for one in part.markets if one.law and one.called not in FREE]
-    if part.shown == KEPT or not laws:
+    if part.is_barred_as_such or not laws:
         laws = [*part.laws]
     why = clauses("; ".join(part.reasons[:3]), 260) + (f"; by goods: {by_item(part)}" if part.by_item else "")
     yield cell(f"{found.words}: {why}. From memory: {clauses('; '.join(laws), 420) or 'no law is known here'}")

@@ -9,13 +9,13 @@ from collections.abc import Iterable, Mapping, Sequence
 from ..lexicon.language_codes import language_name
 from ..outcome import DISCLAIMER, NotChecked
 from ..plain_text import cell, clauses, plural, shorten, some, visible
-from ..policy import ADDRESS_CHECK, BARRED, LIKELY_REFUSED, OWN_CHECK, Finding, Level
+from ..policy import ADDRESS_CHECK, BARRED, DECEPTIVE, LIKELY_REFUSED, OWN_CHECK, Finding, Level
 from .comparison import Changes
 from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
 from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
-from .own_findings import serious_in
+from .own_findings import depends_on_buyers, serious_in
 from .questions import general_questions
 from .record import next_steps, title_of
 from .sensitivity import Standing, places, standings
@@ -156,8 +156,11 @@ def open_markets(entry: NameEntry, report: Report) -> tuple[str, ...]:
 
 def _left_in(entry: NameEntry, report: Report) -> str:
     """In which markets a name that falls may be kept, after why it falls."""
-    left = open_markets(entry, report)
-    return f"; left: {some(left)}" if left and len(left) < len(report.markets) else ""
+    left, part = open_markets(entry, report), entry.distinctiveness
+    if not left or len(left) == len(report.markets):
+        return ""
+    unless = not isinstance(part, NotChecked) and depends_on_buyers(part, left)
+    return f"; left: {some(left)}{', as far as buyers there do not understand it' if unless else ''}"
 
 
 def _knocked_out_in(found: CloseMark) -> str:
@@ -273,7 +276,8 @@ def _glance(report: Report) -> Iterable[Part]:
     yield (
         "Least against it first. *Nothing found*: the check was made, and nothing reached the line from which it is "
         f"worth a look; of pairs of marks that tribunals held too alike about {MISSED} stays below it. *Not checked*: "
-        f"it was not made. *{LIKELY_REFUSED.capitalize()}*: an office may well refuse it for what it is, and decides. "
+        f"it was not made. *{LIKELY_REFUSED.capitalize()}*: an office may well refuse it for what it is, and decides; "
+        f"*{DECEPTIVE}*: so too, as it says of the goods what is not so, which no use cures. "
         "Numbers from 0 to 1: closeness to the mark (1 = identical), distinctiveness, and fit as an address by length "
         "and spelling (1 = best)."
     )

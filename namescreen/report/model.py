@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from ..marks.mark import Mark
 from ..outcome import NotChecked, Unread
-from ..policy import LIKELY_REFUSED
+from ..policy import DECEPTIVE, LIKELY_REFUSED
 from ..screening.foreign_words import ForeignWord
 
 __all__ = [
@@ -35,9 +35,6 @@ __all__ = [
     "SharedWord",
     "Weights",
 ]
-
-KEPT = LIKELY_REFUSED
-"""What a name is called that holds a sign which the law keeps for others, or a claim that it forbids."""
 
 CHECKS = {
     "marks": "Existing marks",
@@ -130,24 +127,36 @@ class CloseMark:
 @dataclass(frozen=True, slots=True)
 class ProtectedSign:
     """A sign in a name that the law protects, or that misleads: what it is, whether it is likely to stand in the way,
-    and whom to ask; `bars` are the markets whose law keeps it, or () where all of them do that know it."""
+    and whom to ask; `bars` are the markets whose law keeps it, or () where all of them do that know it. `misleads` says
+    that it tells of the goods what is not so, or may not be, and `told` is the reason without the law; "" if that is
+    all there is."""
 
     sign: str
     serious: bool
     reason: str
     ask: str
     bars: tuple[str, ...] = ()
+    misleads: bool = False
+    told: str = ""
+
+    @property
+    def why(self) -> str:
+        """What it is, in a clause."""
+        return self.told or self.reason
 
 
 @dataclass(frozen=True, slots=True)
 class MarketView:
     """How a name stands under the law of one market (US, EU, GB or another code): what it is there, `score` in [0, 1]
-    as in `Distinctiveness`, and the law, from memory, empty where nothing stands in the way."""
+    as in `Distinctiveness`, and the law, from memory, empty where nothing stands in the way. `ground` is what matters
+    there (see `goods.MarketFinding`), `language` that of a word which bars it, where it is not English."""
 
     market: str
     called: str
     score: float
     law: str = ""
+    ground: str = ""
+    language: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,7 +172,8 @@ class Distinctiveness:
     """Where a name stands on the scale from generic to fanciful; `score` in [0, 1], 1 = most distinctive. `protected`
     are signs in it that may not be registered, whatever the score. `called` is "surname" or "geographic" where being
     one is the bar, which the law treats apart; else empty. `laws` are the law by market on it, from
-    memory, `markets` how the name stands in each, `places` its words that say where goods come from, `unknown_in`
+    memory, `markets` how the name stands in each, `places` its words that say where goods come from and `strange_in`
+    the markets whose buyers hardly know any of these, `unknown_in`
     the markets whose law on a sign in it is not known here, and `by_item` what it is for each item of the goods, where
     that differs."""
 
@@ -178,6 +188,12 @@ class Distinctiveness:
     places: tuple[str, ...] = ()
     unknown_in: tuple[str, ...] = ()
     by_item: tuple[ItemView, ...] = ()
+    strange_in: tuple[str, ...] = ()
+
+    @property
+    def deception(self) -> ProtectedSign | None:
+        """What the name says of the goods that is not so, the gravest, or that may not be so; None for nothing."""
+        return next((one for one in self.protected if one.misleads), None)
 
     @property
     def differs(self) -> bool:
@@ -186,9 +202,16 @@ class Distinctiveness:
 
     @property
     def shown(self) -> str:
-        """What readers are told that the name is: of a sign that the law keeps, that first."""
+        """What readers are told that the name is: first that it deceives, or holds a sign that the law keeps."""
+        if self.protected and self.protected[0].serious and self.protected[0].misleads:
+            return DECEPTIVE
         kept = any(one.serious for one in self.protected) and self.category != "generic"
-        return KEPT if kept else self.called or self.category
+        return LIKELY_REFUSED if kept else self.called or self.category
+
+    @property
+    def is_barred_as_such(self) -> bool:
+        """Whether what readers are told is no place on the scale, but a bar beside it."""
+        return self.shown in (LIKELY_REFUSED, DECEPTIVE)
 
     @property
     def barred_in(self) -> tuple[str, ...]:
@@ -268,7 +291,6 @@ class NameEntry:
     def category(self) -> str:
         """How distinctive the name is; "" where that was not checked."""
         return "" if isinstance(self.distinctiveness, NotChecked) else self.distinctiveness.category
-
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,8 +13,8 @@ from ..text import parse
 from .model import Distinctiveness, MarketView, NameEntry
 
 __all__ = [
-    "BORDERLINE", "DISTINCTIVE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "describes", "for_the_union_alone",
-    "own_finding", "serious_in",
+    "BORDERLINE", "DISTINCTIVE", "NEAR_DESCRIPTIVE", "as_told", "by_market", "depends_on_buyers", "describes",
+    "for_the_union_alone", "own_finding", "serious_in",
 ]  # fmt: skip
 
 DISTINCTIVE = "distinctive"
@@ -30,8 +30,9 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
     others: offices refuse these as a rule. Suggestive, arbitrary and fanciful names are inherently distinctive (TMEP
     1209.01): nothing to look into, unless they hold a place. What stands only in the way of an EU mark, not of a
     national one, is minor."""
-    shown = as_told(part.shown, entry)
+    shown = as_told(part.called or part.category, entry)
     scored = f"{shown} ({number(part.score)})"
+    perhaps = f"; {_may_deceive(part)}" if part.deception else ""
     if for_the_union_alone(part):
         told = f"{shown} as an EU mark only ({number(part.score)})"
         return Finding(OWN_CHECK, Level.MINOR, told, part.score)
@@ -46,19 +47,40 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
         return Finding(OWN_CHECK, Level.MINOR, told, part.score)
     if part.protected and (part.protected[0].serious or not bars):
         first = part.protected[0]
-        told = f'"{first.sign}": {clauses(first.reason, 150)}'
+        told = f'"{first.sign}": {clauses(first.why, 150)}'
         if first.serious:  # however distinctive it is, others may not register it
             where, reach = _kept_where(part), len(part.barred_in) or EVERYWHERE
             return Finding(OWN_CHECK, Level.SERIOUS, told, 0.0, True, part.shown, reach, where)
-        return Finding(OWN_CHECK, max(level, Level.LOOK), told, part.score, reach=reach or EVERYWHERE)
+        told = _may_deceive(part) if first.misleads else told
+        told += f"; {scored}{by_market(entry, part)}" if level > Level.NOTHING else ""
+        return Finding(OWN_CHECK, max(level, Level.LOOK), told, part.score, reach=EVERYWHERE)
     if level is Level.NOTHING and not bars and part.places:
-        told = f"{scored}, but {_quoted(part.places)} names a place: others from there may use it, and it may mislead"
-        return Finding(OWN_CHECK, Level.LOOK, told, part.score, reach=EVERYWHERE)
+        return _on_a_place(part, scored)
     if bars:
-        return Finding(OWN_CHECK, Level.SERIOUS, scored + by_market(entry, part), part.score, True, LIKELY_REFUSED,
-                       _reach(part, Level.SERIOUS))  # fmt: skip
+        told = scored + by_market(entry, part) + perhaps
+        return Finding(OWN_CHECK, Level.SERIOUS, told, part.score, True, LIKELY_REFUSED, _reach(part, Level.SERIOUS))
     label = _unbarred(part) if level is Level.NOTHING else ""
     return Finding(OWN_CHECK, level, scored + by_market(entry, part), part.score, False, label, reach)
+
+
+def _may_deceive(part: Distinctiveness) -> str:
+    """What a name may say of the goods that is not so, in a clause; "" for nothing."""
+    told = part.deception
+    return f'may deceive: "{told.sign}" {clauses(told.why, 150)}' if told is not None else ""
+
+
+def _on_a_place(part: Distinctiveness, scored: str) -> Finding:
+    """A place in a name asks for a closer look where buyers know it; of one that none of them knows nothing is to be
+    feared."""
+    places, asked = _quoted(part.places), [one.market for one in of_the_markets(part.markets)]
+    known = [one for one in asked if one not in part.strange_in]
+    if asked and not known:
+        told = f"{scored}; {places} names a place that few buyers of the markets know"
+        return Finding(OWN_CHECK, Level.NOTHING, told, part.score, label=DISTINCTIVE)
+    where = f" in {some(known)}" if len(known) < len(asked) else ""
+    known_so = f"{places} names a place that buyers know{where}"
+    told = f"{scored}, but {known_so}: others from there may use it, and it may mislead"
+    return Finding(OWN_CHECK, Level.LOOK, told, part.score, reach=len(known) if where else EVERYWHERE)
 
 
 def _quoted(words: Iterable[str]) -> str:
@@ -115,18 +137,45 @@ def _reach(part: Distinctiveness, level: Level) -> int:
 
 
 def by_market(entry: NameEntry, part: Distinctiveness) -> str:
-    """In which markets a name is what, where they see it differently, to stand after what it is; "" elsewhere."""
+    """In which markets a name is what, where they see it differently, to stand after what it is; "" elsewhere. Where
+    it is free only as far as buyers do not understand a word, or know a place, that is said."""
     if not part.differs:
         return ""
     called: dict[str, list[str]] = {}
     for one in sorted(of_the_markets(part.markets), key=lambda one: one.score):
-        called.setdefault("no bar found" if one.called in FREE else as_told(one.called, entry), []).append(one.market)
-    first = called.pop(as_told(part.shown, entry), None)
-    free = called.pop("no bar found", None)
+        called.setdefault(_seen_as(one, entry), []).append(one.market)
+    first = called.pop(as_told(part.called or part.category, entry), None)
+    free = {what: called.pop(what) for what in (*_UNLESS.values(), _free(entry)) if what in called}
     told = [f" in {some(first)}" if first else ""]
-    told += [f"{what} in {some(markets)}" for what, markets in called.items()]
-    told += [f"no bar found in {some(free)}"] if free else []
+    told += [f"{what} in {some(markets)}" for what, markets in (called | free).items()]
     return "; ".join(told)
+
+
+_UNLESS = {
+    "foreign word": "free only as far as buyers do not understand it",
+    "little-known place": "little known as a place",
+}
+_UNLESS["foreign name"] = _UNLESS["foreign word"]
+"""What is said of a market where nothing bars a name unless its buyers know what it says, by the ground there."""
+
+
+def _seen_as(view: MarketView, entry: NameEntry) -> str:
+    return as_told(view.called, entry) if view.called not in FREE else _UNLESS.get(view.ground) or _free(entry)
+
+
+def _free(entry: NameEntry) -> str:
+    """What is said where nothing was found to bar a name: no more than was looked at."""
+    if entry.unread:
+        return f'no bar found but what "{entry.unread[0].word}" may say'
+    partial = any(one.check.startswith(OWN_CHECK) for one in entry.not_checked)
+    return "no bar found for what could be read of the goods" if partial else "no bar found"
+
+
+def depends_on_buyers(part: Distinctiveness, markets: Iterable[str]) -> bool:
+    """Whether a name is free in some of the `markets` only as far as buyers there do not understand it, or know it as a
+    place."""
+    asked = set(markets)
+    return any(one.market in asked and one.called in FREE and one.ground in _UNLESS for one in part.markets)
 
 
 def _kept_where(part: Distinctiveness) -> str:

@@ -28,6 +28,12 @@ def on_distinctiveness(entry: NameEntry) -> list[str]:
         told, asked = clauses(first.reason, 120), f"may it be used for {goods} at all?"
         if not first.serious:  # the law is part of the question
             told, asked = clauses(first.reason, 420), f"may it be used for {goods}, and would it mislead?"
+        elif first.misleads:
+            told, laws = clauses(first.why, 200), clauses("; ".join(found.laws), 300)
+            asked = (
+                f"is that so, or would it be refused, or struck later, as deceptive ({laws})? No use cures it; goods "
+                "that are what it says would."
+            )
         return [f'{name} holds "{first.sign}" ({told}): {asked} Ask also {clauses(first.ask, 120)}.']
     goods = _barred_goods(found) or goods
     reasons = in_one_sentence(found.reasons)

@@ -14,7 +14,7 @@ from .fallen import fallen
 from .findings import words_read, worst_words
 from .layout import Either, Part, Table
 from .mark_tables import by_market, close_marks
-from .model import KEPT, Address, Addresses, Distinctiveness, NameEntry, Reading, Report
+from .model import Address, Addresses, Distinctiveness, NameEntry, Reading, Report
 from .own_findings import as_told, for_the_union_alone
 from .own_questions import by_item
 from .owners import crowds
@@ -103,11 +103,11 @@ def _distinctiveness(entry: NameEntry) -> Iterable[Part]:
     if isinstance(found, NotChecked):
         yield f"{head} Not checked, because {cell(found.because)}."
         return
-    scored = "" if found.shown == KEPT else f", {number(found.score)} of 1"
+    scored = "" if found.is_barred_as_such else f", {number(found.score)} of 1"
     alone = " as an EU mark only" if for_the_union_alone(found) else ""
     shown = as_told(found.shown, entry)
     yield f"{head} {shown[:1].upper()}{shown[1:]}{alone}{scored}. {_sentences(found)}".rstrip()
-    if not found.differs or found.shown == KEPT:
+    if not found.differs or found.is_barred_as_such:
         return
     if not any(one.law for one in found.markets):
         called: dict[str, list[str]] = {}
@@ -133,7 +133,7 @@ def _sentences(found: Distinctiveness) -> str:
     told = [_sentence(one) for one in found.reasons[:5]]
     if found.by_item:
         told.append(_sentence(f"By goods: {by_item(found)}"))
-    if found.laws and (found.shown == KEPT or not found.differs):
+    if found.laws and (found.is_barred_as_such or not found.differs):
         told.append(_sentence(f"{_MAY_OBJECT}: {'; '.join(found.laws)}. Each office decides", _MOST_OF_LAW))
     return " ".join(told)
 

@@ -110,7 +110,7 @@ def test_the_laws_of_the_markets_may_differ() -> None:
     by_market = {one.market: one.category for one in found.markets}
     assert by_market["US"] == by_market["EU"] == found.category == "descriptive"
     assert by_market["GB"] not in ("generic", "descriptive")
-    assert any(law.startswith("EU: descriptive in de; ") for law in found.laws)
+    assert any(law.startswith("EU: descriptive in German; ") for law in found.laws)
     assert any("where buyers understand it" in law for law in found.laws)
 
 

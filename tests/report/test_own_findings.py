@@ -7,11 +7,11 @@ from dataclasses import replace
 import pytest
 
 from namescreen.outcome import NotChecked, Unread
-from namescreen.policy import EVERYWHERE, Level
+from namescreen.policy import EVERYWHERE, LIKELY_REFUSED, Level
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import finding_of, findings, worst
 from namescreen.report.first_page import open_markets
-from namescreen.report.model import Addresses, Distinctiveness, ItemView, MarketView, NameEntry
+from namescreen.report.model import Addresses, Distinctiveness, ItemView, MarketView, NameEntry, ProtectedSign
 from namescreen.report.questions import questions
 from namescreen.report.sensitivity import standings, weighed
 from tests.report.test_worksheets import close, entry
@@ -163,3 +163,59 @@ def test_what_a_name_is_for_each_of_the_goods_is_told_where_it_differs(report: R
     barred = replace(each[1], called="descriptive")
     both = replace(one, distinctiveness=Distinctiveness("generic", 0.1, by_item=(each[0], barred)))
     assert "covers these goods alone" not in questions(both, report)[0]
+
+
+@pytest.mark.parametrize(
+    ("strange", "level", "told"),
+    [
+        ((), Level.LOOK, "that buyers know:"),
+        (("US",), Level.LOOK, "that buyers know in DE:"),
+        (("US", "DE"), Level.NOTHING, "few buyers"),
+    ],
+)
+def test_a_place_is_looked_at_where_buyers_know_it(strange: tuple[str, ...], level: Level, told: str) -> None:
+    """TMEP 1210.04(c): of a place that nobody knows nothing is to be feared."""
+    held = Distinctiveness(
+        "arbitrary", 0.72, markets=views(US=FREE, DE=FREE), places=("torvale",), strange_in=strange
+    )
+    found = finding_of(entry(name="Torvale Hive", distinctiveness=held), "distinctiveness")
+    assert (found.level, found.bars) == (level, False)
+    assert told in found.evidence
+
+
+@pytest.mark.parametrize(
+    ("category", "serious", "title", "level", "group"),
+    [
+        ("suggestive", True, "deceptive", Level.SERIOUS, True),
+        ("generic", True, "deceptive", Level.SERIOUS, True),
+        ("suggestive", False, "look closer", Level.LOOK, False),
+        ("descriptive", False, LIKELY_REFUSED, Level.SERIOUS, True),
+    ],
+)
+def test_deception_is_a_verdict_of_its_own(
+    category: str, serious: bool, title: str, level: Level, group: bool
+) -> None:
+    """Whatever else the name is: use does not cure it (TMEP 1203.02; EUTMR Article 7(1)(g) and 7(3))."""
+    sign = ProtectedSign("walnut", serious, "says it; US: law; from memory", "an office", (), True, "says it")
+    part = Distinctiveness(category, 0.1, protected=(sign,), markets=views(US=category, DE=category))
+    one = entry(name="Walnut Hollow", distinctiveness=part)
+    found = finding_of(one, "distinctiveness")
+    assert (found.title, found.level, found.bars) == (title, level, group)
+    assert '"walnut"' in found.evidence
+    assert "law" not in found.evidence
+
+
+def test_a_word_that_few_understand_is_told_apart_from_no_bar(report: Report) -> None:
+    seen = (
+        MarketView("DE", "generic", 0.04, ground="generic", language="de"),
+        MarketView("GB", FREE, 0.65, ground="foreign word"),
+        MarketView("US", FREE, 0.75, ground="little-known place"),
+    )
+    one = entry(name="Schal", distinctiveness=Distinctiveness("generic", 0.04, markets=seen))
+    found = finding_of(one, "distinctiveness")
+    assert found.evidence == (
+        "generic (0.04) in DE; free only as far as buyers do not understand it in GB; little known as a place in US"
+    )
+    assert "no bar found" not in found.evidence
+    text = to_markdown(replace(report, names=(one, entry()), markets=("DE", "GB", "US")))
+    assert "left: GB and US, as far as buyers there do not understand it" in text

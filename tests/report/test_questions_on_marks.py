@@ -10,13 +10,13 @@ import pytest
 from namescreen.closeness.reason import About
 from namescreen.marks import Mark
 from namescreen.outcome import NotChecked
-from namescreen.policy import STEPS
+from namescreen.policy import LIKELY_REFUSED, STEPS
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import findings, matters
 from namescreen.report.layout import laid_out
 from namescreen.report.mark_choice import marks_shown
 from namescreen.report.mark_tables import close_marks
-from namescreen.report.model import KEPT, Distinctiveness, Elsewhere, Goods, ProtectedSign
+from namescreen.report.model import Distinctiveness, Elsewhere, Goods, ProtectedSign
 from namescreen.report.questions import asked_about, questions
 from namescreen.screening.surplus import rest_of_both
 from tests.report.test_worksheets import close, entry
@@ -184,11 +184,11 @@ def test_a_kept_sign_has_its_own_label_and_no_total(report: Report) -> None:
     other = entry(name="Duskfall", distinctiveness=replace(held, protected=()))
     text = to_markdown(replace(report, names=(kept, other)), full=True)
     assert findings(kept)[1].value == 0
-    assert findings(kept)[1].title == KEPT
+    assert findings(kept)[1].title == LIKELY_REFUSED
     assert "**Distinctiveness for the goods.** Likely refused." in text
     assert 'Olympic Pots (likely refused: "olympic"' in text
     (row,) = (line for line in text.splitlines() if line.startswith("| Olympic Pots") and "0.00" in line)
-    assert row.split("|")[3].strip() == KEPT
+    assert row.split("|")[3].strip() == LIKELY_REFUSED
 
 
 def test_every_aspect_that_is_very_close_is_told(report: Report) -> None:
