@@ -331,7 +331,8 @@ class Desk:
         write_whole(self.session_file, journal(self.session))
 
     def save(self, path: Path) -> None:
-        """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted."""
+        """Write the shortlist; names that stand in the file stay, and what was deleted in it stays deleted. A file
+        other than the session's gets the names that were typed into that too."""
         problem = self.unfit(path)
         if problem is not None:
             self._refuse(f"{problem}.\nThe shortlist is not written.")
@@ -343,7 +344,8 @@ class Desk:
         if gone:
             self._step(*(replace(Step("unkeep", name), joined=place > 0) for place, name in enumerate(gone)))
             self.say(f"Deleted in {path}, so no longer kept: {', '.join(gone)}.")
-        kept = self.session.kept
+        # the file of the session holds what was typed into it; another one holds nothing of that yet
+        kept = {**self.session.kept, **dict.fromkeys(() if own else self._others(), "")}
         off = [name for name in sorted(self.session.saved) if own and name not in kept and fold(name) in there]
         if not kept and not off:
             self.say(f"Nothing is kept yet, so {path} is not written. `keep 3` keeps name 3 of the page.")

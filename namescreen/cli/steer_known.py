@@ -103,7 +103,8 @@ def explain(one: Candidate | Step, because: str) -> None:
         say_below(f"{one.text}: {one.construction}, {one.how}")
         return
     parts = ", ".join(f"{title} {one.parts[name]:.2f}" for name, title in PARTS_SHOWN.items() if name in one.parts)
-    origins = [told for told in one.origins if told.partition(": ")[2] != one.how]  # else it is said already
+    said = {f"{source}: {one.how}" for source in one.sources}  # of a word taken as it is, by the line before
+    origins = [told for told in one.origins if told not in said]
     left = [f"left out of the pages: {because}"] if because else []
     for line in (f"{one.text}: {one.construction}, {one.how}", *origins, *left, f"score {one.score:.2f}; {parts}"):
         say_below(line)

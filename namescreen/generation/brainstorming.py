@@ -313,7 +313,8 @@ class Candidates(Iterator[Candidate]):
     def missed(self, names: Iterable[Candidate]) -> list[str]:
         """The concepts of the brief that none of these names is plainly about, as the brief writes them."""
         met = {term for one in names for term in self.about(one)}
-        said = (text for one in names for text in (one.text, one.how.rpartition(" (for ")[0]))
+        known = (self._ideas.get(source) for one in names if one.construction in WHOLE for source in one.sources)
+        said = (*(one.text for one in names), *(idea.meaning for idea in known if idea))
         met |= {word for text in said for word in tokenize(text)}
         written = ((concept.word, usable_words(concept.word)) for concept in self._brief.concepts)
         return [word for word, parts in written if met.isdisjoint(parts)]

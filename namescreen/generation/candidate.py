@@ -17,7 +17,8 @@ class Proposal:
     (ARPAbet with stress; empty if only its spelling is known). `join` in [0, 1] says how cleanly its parts meet,
     `clear` in [0, 1] how easily readers recognise its sources. `original` is the familiar word or saying behind it, if
     any, `heard` in [0, 1] how nearly that is still heard, `behind` in [0, 1] how much it has to do with the brief
-    itself, and `unmixed` in [0, 1] whether what is left of it shows no thing of another trade.
+    itself, and `unmixed` in [0, 1] whether what is left of it shows no thing of another trade. `meaning` is that of a
+    word taken as it is.
     """
 
     text: str
@@ -33,6 +34,7 @@ class Proposal:
     heard: float = 0.0
     behind: float = 0.0
     unmixed: float = 1.0
+    meaning: str = ""
 
     @property
     def letters(self) -> str:

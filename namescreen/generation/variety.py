@@ -15,7 +15,6 @@ from typing import NamedTuple
 from ..lexicon import kinds, lexicon
 from ..text import fold
 from .candidate import Candidate, Proposal, form_of
-from .ranking import AS_IT_IS
 
 __all__ = ["FIRST", "FURTHER", "PAGE", "Composition", "Judged", "choose", "composition", "judged"]
 
@@ -116,7 +115,7 @@ def choose(
             continue
         if len(proposal.letters) >= _SAME_BEGINNING and used[f"begins {proposal.letters[:_SAME_BEGINNING]}"]:
             continue  # ingle, inglenook
-        meaning = _meaning(entry.candidate)
+        meaning = _telling(proposal.meaning)
         now = _cost(entry, used, made.same_term) + _SAME_IDEA * _said_before(meaning, meanings) - entry.worth
         now += entry.pull * min(1.0, asked_for / _ASKED_FOR) ** 2
         if now > value + 1e-9:  # a similar name has been chosen since
@@ -154,13 +153,9 @@ def _said_before(meaning: frozenset[str], meanings: Sequence[frozenset[str]]) ->
     return max((len(meaning & other) / max(len(meaning), len(other)) for other in meanings if other), default=0.0)
 
 
-def _meaning(candidate: Candidate) -> frozenset[str]:
-    """The words that say something in the meaning of a name taken as it is."""
-    return _telling(candidate.how.rpartition(" (for ")[0]) if candidate.construction in AS_IT_IS else frozenset()
-
-
 @lru_cache(maxsize=1 << 12)
 def _telling(text: str) -> frozenset[str]:
+    """The words of a text that say something."""
     words = (word for word in fold(text).replace("-", " ").split() if word.isalpha())
     return frozenset(next(iter(lexicon().bases(word)), word) for word in words if "function word" not in kinds(word))
 

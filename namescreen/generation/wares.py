@@ -74,7 +74,7 @@ class Wares:
         by its meaning alone, and one that pleased much names none: a plain name of a ware pleases nobody."""
         if proposal.construction not in _TAKEN or pleased >= PLEASED_MUCH:
             return ""
-        head = head_of(proposal.how)
+        head = head_of(proposal.meaning)
         named = word(proposal.words[-1]).domain
         by_meaning = named in _BY_MEANING and pleased < _PLEASED
         kinds = [(" ".join(proposal.words), named), (head, word(head).domain if by_meaning else "")]

@@ -147,6 +147,17 @@ def test_a_name_deleted_in_the_shortlist_file_stays_deleted(sit: Sit) -> None:
     assert first not in one.shortlist.read_text("utf-8").splitlines()
 
 
+def test_another_file_gets_the_names_typed_into_the_shortlist_too(sit: Sit) -> None:
+    one = sit()
+    first = one.names[0]
+    one.say("keep 1")
+    one.shortlist.write_text("Oldname\n", "utf-8")
+    other = one.shortlist.with_name("other.txt")
+    assert "2 names kept" in one.say(f"save {other}")
+    held = [line for line in other.read_text("utf-8").splitlines() if not line.startswith("#")]
+    assert held == [first, "Oldname"]
+
+
 def test_a_name_taken_off_after_it_was_saved_leaves_the_shortlist_file(sit: Sit) -> None:
     one = sit()
     first, second = one.names[:2]

@@ -9,7 +9,7 @@ from namescreen.generation.variety import Judged, choose, composition, judged
 
 
 def found(word: str, meaning: str, rank: float) -> Judged:
-    proposal = Proposal(word.capitalize(), (word,), "found", f"{meaning} (for shore)", (word,), word)
+    proposal = Proposal(word.capitalize(), (word,), "found", "", (word,), word, meaning=meaning)
     candidate = Candidate(proposal.text, "found", proposal.how, proposal.sources, rank, {})
     return judged(candidate, proposal, rank, frozenset({"shore"}), 0.0)
 

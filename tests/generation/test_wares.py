@@ -11,13 +11,14 @@ from namescreen.generation.wares import Wares, head_of
 
 def as_found(name: str, meaning: str) -> Proposal:
     words = tuple(name.split())
-    return Proposal(name, words, "found", meaning, (name,), words[0], ())
+    return Proposal(name, words, "found", "", (name,), words[0], meaning=meaning)
 
 
 def told(goods: str, name: str, meaning: str = "", construction: str = "found") -> str:
     words = tuple(name.lower().split())
     sources = words if construction == "pair" else (name.lower(),)
-    return Wares(Brief(goods=goods)).named_by(Proposal(name, words, construction, meaning, sources, words[0], ()))
+    proposal = Proposal(name, words, construction, "", sources, words[0], meaning=meaning)
+    return Wares(Brief(goods=goods)).named_by(proposal)
 
 
 @pytest.mark.parametrize(
@@ -40,8 +41,8 @@ def test_a_stuff_misleads_in_a_pair_too() -> None:
 
 
 def test_a_word_that_wordnet_lacks_is_judged_by_its_meaning() -> None:
-    assert "same trade" in told("oat biscuits", "Zorgle", "thin biscuit of rye (for crisp)")
-    assert not told("oat biscuits", "Zorgle", "walk at an easy pace (for slow)")
+    assert "same trade" in told("oat biscuits", "Zorgle", "thin biscuit of rye")
+    assert not told("oat biscuits", "Zorgle", "walk at an easy pace")
 
 
 def test_the_head_of_a_meaning_stands_before_what_says_more() -> None:

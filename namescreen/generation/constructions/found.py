@@ -39,7 +39,7 @@ def propose_local(material: Material) -> Iterator[Proposal]:
     """Words and turns of phrase of the buyers' own language, as they are written there."""
     for idea in material.of_kind("local"):
         words = tokenize(idea.word)
-        yield Proposal(idea.word, words, "local", idea.why, (idea.word,), words[0])
+        yield Proposal(idea.word, words, "local", idea.why, (idea.word,), words[0], meaning=idea.meaning)
 
 
 def as_it_is(idea: Idea, construction: str) -> Proposal:
@@ -48,5 +48,5 @@ def as_it_is(idea: Idea, construction: str) -> Proposal:
     sounds = tuple(sound for word in words for sound in facts(word).sounds)
     return Proposal(
         title(*(idea.written or idea.word).split()), words, construction, idea.why, (idea.word,), words[0],
-        sounds,
+        sounds, meaning=idea.meaning,
     )  # fmt: skip
