@@ -23,7 +23,7 @@ from .stuff_wares import holds_wares_of_stuff, is_sort_of
 from .umbrella import holds_at_large
 from .words import base_form
 
-__all__ = ["comes_in_portions", "covers", "made_otherwise", "one_ware"]
+__all__ = ["comes_in_portions", "covers", "is_stuff", "made_otherwise", "one_ware"]
 
 SENSES = 4
 """The leading senses of a name among which the one of the goods is looked for."""
@@ -87,7 +87,7 @@ def covers(broad: Item, narrow: Item) -> float:
     if _is_called(broad, above):
         return 1.0
     if broad.modifiers and not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.modifiers):
-        plain = replace(broad, modifiers=tuple(word for word in broad.modifiers if not _makes_wares(word)))
+        plain = replace(broad, modifiers=tuple(word for word in broad.modifiers if not is_stuff(word)))
         of_stuff = plain != broad and _is_called(plain, above)  # leather bike accessories, bags of canvas for bicycles
         return OF_OTHER_STUFF if of_stuff and not _is_called_of_another_stuff(broad, above) else 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
@@ -108,7 +108,7 @@ def _is_called_of_another_stuff(broad: Item, names: frozenset[str]) -> bool:
     """Whether the other goods have a name that says of what they are, and it is not what `broad` is of: cling film is
     plastic wrap, and no beeswax wrap."""
     named = (name.split() for name in names)
-    stuffs = {word for *before, last in named if last == broad.head for word in before if _makes_wares(word)}
+    stuffs = {word for *before, last in named if last == broad.head for word in before if is_stuff(word)}
     return bool(stuffs) and stuffs.isdisjoint(broad.modifiers)
 
 
@@ -163,7 +163,7 @@ def made_otherwise(one: Item, other: Item) -> bool:
     mine, theirs = ({*item.modifiers, *item.rest} for item in (one, other))
     apart = mine ^ theirs
     named = any(_senses_of(_name(item)) for item in (one, other) if item.modifiers)
-    return bool(mine and theirs and apart) and not named and (all(map(_makes_wares, apart)) or _overlap(one, other))
+    return bool(mine and theirs and apart) and not named and (all(map(is_stuff, apart)) or _overlap(one, other))
 
 
 def _overlap(one: Item, other: Item) -> bool:
@@ -172,8 +172,8 @@ def _overlap(one: Item, other: Item) -> bool:
     for tea lights). Both in a place, or one for a field of its own, are told apart."""
     for item, its in ((one, other), (other, one)):
         told = {*item.modifiers, *item.rest}
-        plain = bool(told) and all(word in _ABOUT_HOME or word in _OF_ALL or _makes_wares(word) for word in told)
-        before = all(_makes_wares(word) or word in _OF_ALL for word in its.modifiers)
+        plain = bool(told) and all(word in _ABOUT_HOME or word in _OF_ALL or is_stuff(word) for word in told)
+        before = all(is_stuff(word) or word in _OF_ALL for word in its.modifiers)
         placed = not told.isdisjoint(_ABOUT_HOME) and not _ABOUT_HOME.isdisjoint(its.words)
         apart = fields_of(its) and not fields_of(its) & fields_of(item)
         if plain and before and not placed and not apart:
@@ -182,7 +182,7 @@ def _overlap(one: Item, other: Item) -> bool:
 
 
 @lru_cache(maxsize=1 << 12)
-def _makes_wares(word: str) -> bool:
+def is_stuff(word: str) -> bool:
     """Whether a word is first of all a stuff that wares are made of."""
     base = base_form(MADE_OF.get(word, word))
     return any(not STUFFS.isdisjoint(names_above(sense)) for sense, _ in leading_senses(base, 2))

@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from ..tables import open_table
+from .mentions import is_aside
 from .phrases import Item
 
 __all__ = ["fields_of"]
@@ -16,6 +17,7 @@ __all__ = ["fields_of"]
 def fields_of(item: Item) -> frozenset[str]:
     """The fields that any word of an item speaks of; empty for most items."""
     table = open_table("goods_groups.tsv")
-    joined = (f"{one} {two}" for one, two in pairwise(item.words))
-    rows = (table.get(f"@{said}") for said in (*item.words, *joined))
+    words = [word for word in item.words if not is_aside(word, item)]
+    joined = (f"{one} {two}" for one, two in pairwise(words))
+    rows = (table.get(f"@{said}") for said in (*words, *joined))
     return frozenset(field for row in rows if row for field in row.split(";"))

@@ -14,6 +14,7 @@ from ..tables import open_table
 from ..text.inflection import other_number
 from .broader import layers_above, senses_of_goods
 from .classification import chance_of_one_class, class_chances, worn_by_animals
+from .mentions import is_aside
 from .nice import is_service
 from .phrases import Item
 from .trade_table import goods_of
@@ -47,7 +48,8 @@ def groups_of(item: Item) -> frozenset[str]:
         names.pop()
     names += [" ".join(item.modifiers)] if item.modifiers else []
     names += [area for name in names for area in goods_of(name)[:1]]
-    joined = next((groups for word in item.rest if (groups := _listed(f"{word} {item.head}"))), None)
+    said = (word for word in item.rest if not is_aside(word, item))
+    joined = next((groups for word in said if (groups := _listed(f"{word} {item.head}"))), None)
     if joined or is_listed(item):  # bags for bicycles are bicycle bags
         return joined or _listed(" ".join(words))
     found = next((groups for name in names if (groups := _listed(name))), None)

@@ -10,14 +10,14 @@ from itertools import pairwise
 
 from ..lexicon import lexicon
 from .broader import leading_senses, names_above
+from .mentions import is_aside
 from .phrases import Item
 
 __all__ = ["MUCH_ALIKE", "same_use"]
 
-IN_PLACE, MUCH_ALIKE, AT_LARGE, WITH_IT = 0.6, 0.5, 0.4, 0.35
+IN_PLACE, MUCH_ALIKE, AT_LARGE = 0.6, 0.5, 0.4
 """The least scores of goods of one family for the same thing, of families that serve one purpose or of one for things
-of which one is a sort of the other, of food and what is food of any kind, and of a cover or case and what it is for;
-ours, not fitted."""
+of which one is a sort of the other, and of food and what is food of any kind; ours, not fitted."""
 USED_UP = 0.54
 """The least score of what is burnt or used up in a thing, and that thing as called or said to be for it; ours."""
 _USED_UP = frozenset("candle tealight incense refill cartridge pellet wick".split())
@@ -36,7 +36,6 @@ _FAMILIES = (
 _FOODS = frozenset("food foodstuff grocery comestible".split())
 _KEEPS = _FAMILIES[0] | _FAMILIES[1]
 """What keeps or covers food: these take each other's place too."""
-_COVERS = frozenset("cover lid cap case sleeve hood".split())
 _SAID_OF_ALL = frozenset(
     "storage kitchen household home use reusable fabric textile plastic glass metal wooden silicone".split()
 )
@@ -50,9 +49,6 @@ def same_use(one: Item, other: Item) -> float:
         return AT_LARGE
     if one.dealing or other.dealing:
         return 0.0
-    for cover, thing in ((one, other), (other, one)):
-        if cover.head in _COVERS and thing.head in cover.words and thing.head != cover.head:
-            return WITH_IT
     if _is_used_up_in(one, other) or _is_used_up_in(other, one):
         return USED_UP
     mine, theirs = _objects(one), _objects(other)
@@ -86,7 +82,8 @@ def _is_food_at_large(broad: Item, narrow: Item) -> bool:
 def _objects(item: Item) -> frozenset[str]:
     """What a thing is for: the nouns before its head and after it, without what says where it is used or of what it
     is made."""
-    return frozenset(word for word in (*item.modifiers, *item.rest) if word not in _SAID_OF_ALL and _is_object(word))
+    said = (word for word in (*item.modifiers, *item.rest) if word not in _SAID_OF_ALL and not is_aside(word, item))
+    return frozenset(filter(_is_object, said))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -15,6 +15,7 @@ from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .broader import leading_senses, names_above
 from .left_out import as_stated
+from .users import for_both
 from .wording import in_english
 from .words import MADE_SO, as_one_word, base_form, is_noun, plain_words, runs
 
@@ -42,7 +43,7 @@ AT_LARGE = _words("equipment article gear product good supply requisite item acc
 """Words for whatever a trade or a use has: fishing articles, fishing tackle."""
 # Dealing in goods (In re Hotels.com, 573 F.3d 1300 (Fed. Cir. 2009): the goods dealt in count as well).
 _DEALING = _words("""
-    retail retailing wholesale rental sale store shop distribution information provision import export reservation
+    retail retailing wholesale rental hire sale store shop distribution information provision import export reservation
     website blog directory manufacture manufacturing repair maintenance installation delivery facility cleaning
     consultancy development publishing
 """)
@@ -52,17 +53,13 @@ _PORTIONS = _words("bar stick powder liquid block tablet capsule cube sheet flak
 _SERVED = ("alcohol|", "hot drinks|", "soft drinks|", "bedding|", "household linen|", "electronics|")
 _ENDS_PHRASE = _words("""
     of for with in on to from about by at that which using featuring selling via including namely providing open as
-    being relating containing without where whose who when during under between into onto inside around through against
+    being relating containing like while resembling without where whose who when during under between into onto inside
+    around through against
     i we
 """)
 _MADE = _words("of from in")
 # What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
 _MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
-_USERS = {
-    "animal": "animal", "person": "person", "people": "person", "body part": "body part",
-    **dict.fromkeys(("room", "housing", "residence", "household", "plot of land", "place of business"), "place"),
-}  # fmt: skip
-"""What WordNet calls those whom, and where, goods are for, by sort: rooms, dwellings, gardens are places."""
 _PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
 _BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
@@ -78,9 +75,16 @@ _SERVICE_NAMELY = re.compile(
     re.IGNORECASE,
 )
 """A service in goods that are named one by one: each is dealt in so."""
-_IN_GOODS = _words("retail retailing wholesale sale rental repair distribution import export")
+_IN_GOODS = _words("retail retailing wholesale sale rental hire repair distribution import export")
 _DEALT = re.compile(r"\b(?:of|for|with|in|featuring|to|selling|concerning) \w", re.IGNORECASE)
 """Services that lists name once for several goods, and what comes between them and the goods."""
+_WORK = re.compile(
+    r"(?<![^,;\n])\s*\b(?:(?:repairing|mending|restoring|servicing|regrinding|resoling|reproofing|restringing|truing|"
+    r"reupholstering|rewaxing)(?: of)?|(?:re-?)?(?:waxing|proofing|soling|stringing|grinding|sharpening|tuning|dyeing|"
+    r"upholstering|polishing|painting) of)\s+(?!services?\b)",
+    re.IGNORECASE,
+)
+"""Work on goods, said by a verb: regrinding spades, re-waxing of coats."""
 _LISTS = re.compile(r"[;\n]")
 _HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
 _QUALIFIES = re.compile(r"(?:for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
@@ -130,7 +134,7 @@ def items(text: str) -> tuple[Item, ...]:
 def _parts(text: str) -> list[str]:
     """The items of a list as they are written, each with the qualifier that ends it and holds for all: between commas
     (bags, saddlebags adapted for bicycles), and for the whole list where it says so (all for babies)."""
-    text = as_one_word(as_stated(text))
+    text = _WORK.sub("repair of ", as_one_word(as_stated(text)))
     ends = _FOR_ALL.search(text)
     if ends is not None:
         return _qualified(_BETWEEN.split(text[: ends.start()]), ends["what"])
@@ -145,7 +149,7 @@ def _with_last(listed: str) -> list[str]:
     if ends:
         return _qualified(_BETWEEN.split(listed[: ends.start()]), ends["what"])
     parts = _with_qualifiers([part.strip() for part in _BETWEEN.split(listed)])
-    return _dealt_in(_completed(_of_materials(_for_both(parts))))
+    return _dealt_in(_completed(_of_materials(for_both(parts, listed))))
 
 
 def _dealt_in(parts: list[str]) -> list[str]:
@@ -188,27 +192,6 @@ def _is_only_said(part: str) -> bool:
     word = part.lower()
     senses = lexicon().senses(word, labelled=False) if word.isalpha() else ()
     return bool(senses) and all(sense.pos == "a" for sense in senses) and not _is_participle(word)
-
-
-def _for_both(parts: list[str]) -> list[str]:
-    """Items with all that they are for: animals, people, rooms or parts of the body after "for", and a further one of
-    the same sort, are no list of goods (food for dogs and cats, containers for the household and kitchen)."""
-    found: list[str] = []
-    for part in parts:
-        words = [word for word in plain_words(part) if word not in ("the", "use")]
-        before = plain_words(found[-1]) if found else ()
-        if len(words) == 1 and "for" in before and not _sort_of_user(words[0]).isdisjoint(_sort_of_user(before[-1])):
-            found[-1] += f" and {part}"
-        else:
-            found.append(part)
-    return found
-
-
-@lru_cache(maxsize=1 << 12)
-def _sort_of_user(word: str) -> frozenset[str]:
-    """Of which sorts of users and places of goods a word is in its leading sense."""
-    named = (names_above(sense) for sense, _ in leading_senses(base_form(word), 1))
-    return frozenset(_USERS[one] for names in named for one in names & _USERS.keys())
 
 
 def _of_materials(parts: list[str]) -> list[str]:

@@ -11,14 +11,16 @@ from functools import cache, lru_cache
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
 from ..tables import open_table
-from .broader import leading_senses, names_above
+from .broader import leading_senses
 from .classification import chance_in, chance_of_one_class, class_chances
-from .covering import INSTEAD, comes_in_portions, covers, made_otherwise, one_ware
+from .covering import INSTEAD, covers, made_otherwise, one_ware
 from .fields import fields_of
 from .groups import ONE_NAME, groups_of, ties
 from .labels import said_alike
+from .mentions import without_likeness
 from .one_use import MUCH_ALIKE, same_use
 from .phrases import Item, items
+from .serving import is_for, serve_apart, serve_one_thing, serves
 from .wording import in_english, not_read, remark
 
 __all__ = [
@@ -38,7 +40,7 @@ COVERS = 0.5
 SENSES = 4
 """The leading senses of a head that what stands before it may choose."""
 UNTIED = "untied "
-FROM_ELSEWHERE = "for the other, from another trade"
+FROM_ELSEWHERE = "serves, from another trade"
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
@@ -51,11 +53,9 @@ BY_CLASS_ALONE = 0.45
 (EUTMR Article 33(7)). Ours, not fitted."""
 TOGETHER = frozenset(("one range", "one market", "used together"))
 """The ties of goods that are sold or used with one another, and do not take each other's place."""
-FOR_IT = 0.2
-"""The least score of goods of which one is called after the other that it is for: complementary (Canon, C-39/97), a low
-grade. Ours, not fitted."""
-SERVING = frozenset(("container", "implement", "utensil", "device", "dish", "fixture", "support"))
-"""What WordNet calls things that hold other goods or work on them."""
+SERVES, LITTLE, ONE_THING = 0.35, 0.2, 0.3
+"""The least scores of goods of which one serves the other (Canon, C-39/97: complementary), or only a part or the stuff
+of it, or what is eaten or drunk; and of goods that serve one thing. Near the mean grade of such pairs in sight."""
 LEAST_TOGETHER = 0.3
 """The score from which such a tie is told: what is known to come from one hand only now and then is not."""
 TIES = {
@@ -69,6 +69,7 @@ TIES = {
 CARE, SALE = "repair maintenance installation cleaning", "sale"
 WORK = frozenset("rental delivery consultancy information reservation".split())
 """Services on goods that other trades offer, the first list one of them; selling them is the trade of their makers."""
+HIRE = {"hire": "rental"}
 DEALT_IN = 0.5
 """The least score of goods and the sale of them (Oakley, T-116/06, from memory)."""
 MUCH = 0.5
@@ -165,23 +166,24 @@ def _similarity(one: Item, other: Item) -> float:
 
 @lru_cache(maxsize=1 << 14)
 def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tuple[int, ...]) -> Relatedness:
-    found = _by_class(_chances((one.text, stated_one)), _chances((other.text, stated_other)))
+    plain, other_plain = without_likeness(one.text), without_likeness(other.text)
+    found = _by_class(_chances((plain, stated_one)), _chances((other_plain, stated_other)))
     told = _by_words(one, other)
     score = score_of(_told(one, other, found), _weights())
     if not (stated_one and stated_other):  # what one side claims beside it tells nothing of goods without classes
         score = max(score, score_of(all_evidence(one, other), _weights()))
     if both := tuple(sorted({*stated_one} & {*stated_other})):  # a further class of one side takes nothing away
-        in_both = _by_class(_chances((one.text, both)), _chances((other.text, both)))
+        in_both = _by_class(_chances((plain, both)), _chances((other_plain, both)))
         score = max(score, score_of(_told(one, other, in_both), _weights()))
     one_thing = one.head == other.head and not set(one.modifiers).isdisjoint(other.modifiers)
     same = one_thing or told["covers"] >= COVERS or (both and told["made otherwise"])
     if same and stated_one and stated_other:  # 15 USC 1112
         score = max(score, score_of(all_evidence(one, other), _weights()))
-    is_for = told["covers"] < COVERS and (_is_for(one, other) or _is_for(other, one))
     used = same_use(one, other) if told["covers"] < COVERS else 0.0
     score = max(score, used, DEALT_IN if told["covers in dealing"] >= COVERS and not told["worked on"] else 0.0)
-    if is_for and (_is_plainly_for(one, other) or _is_plainly_for(other, one)):
-        score = max(score, FOR_IT)
+    served = told["covers"] < COVERS and is_for(one, other)
+    if told["covers"] < COVERS:
+        score = max(score, _by_serving(told))
     if not score:
         return Relatedness(0.0)
     in_one_class = not stated_one or not stated_other or bool(set(stated_one) & set(stated_other))
@@ -200,38 +202,27 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     elif told["said alike"] >= MUCH:
         reasons.append("labels and shops say much the same of both")
     tie = next((name for name, value in (ties(one, other) or {}).items() if value and name in TIES), "")
-    if is_for:
-        reasons.append("by its name one is for the other")
+    if served:
+        reasons.append("one is for the other, by its name or by what is said of it")
     elif used >= MUCH_ALIKE:
         reasons.append("they do much the same for the same thing")
+    elif told["serve one thing"]:
+        reasons.append("both are for one thing")
     if tie:
         reasons.append(TIES[tie])
-    together = is_for or (tie in TOGETHER and score >= LEAST_TOGETHER)
+    together = served or (tie in TOGETHER and score >= LEAST_TOGETHER)
     return Relatedness(score, (*reasons, *([found.why] if found.why else ())), together and told["covers"] < COVERS)
 
 
-def _is_for(one: Item, other: Item) -> bool:
-    """Whether a thing is called after what it is for: a soap dish, a honey dipper; of stuffs the word before says what
-    they hold (tomato sauce)."""
-    named = other.head in one.modifiers and one.head != other.head and not _is_of_own(one, other)
-    return named and not one.dealing and not comes_in_portions(one.head)
-
-
-def _is_of_own(one: Item, other: Item) -> bool:
-    """Whether a thing called after another is an entry of its own that does not hold or work on it: a coffee table."""
-    named = leading_senses(f"{other.head} {one.head}", 1)
-    return any(names_above(sense).isdisjoint(SERVING) for sense, _ in named)
-
-
-def _is_plainly_for(one: Item, other: Item) -> bool:
-    """Whether its name says no more than what a thing is for: it is no entry of its own, unless for what holds or works
-    on the other (a honey dipper, a butter dish, no coffee table)."""
-    return one.modifiers[-1:] == (other.head,) and not _is_of_own(one, other)
+def _by_serving(told: Mapping[str, float]) -> float:
+    """The least score of two items by what they serve."""
+    least = SERVES if told["serves"] == 1.0 else LITTLE if told["serves"] else 0.0
+    return max(least, ONE_THING if told["serve one thing"] else 0.0)
 
 
 def all_evidence(one: Item, other: Item) -> dict[str, float]:
     """The evidence from the words and classes of two items, each kind in [0, 1]: what the weights are fitted on."""
-    texts = [one.text, other.text]
+    texts = [without_likeness(item.text) for item in (one, other)]
     if one.dealing == other.dealing and covers(one, other) == covers(other, one) == 1.0:  # one thing, two wordings
         texts = [min(texts)] * 2
     mine, theirs = (_chances((text, ())) for text in texts)
@@ -247,11 +238,13 @@ def _told(one: Item, other: Item, by_class: _ByClass) -> dict[str, float]:
     if by_class.same < ONE_CLASS and not (one_ware(one, other) or one_ware(other, one)):
         found["covers"] = min(found["covers"], NOT_QUITE)
     tied = ties(one, other)
+    if tied is not None and tied["one group"] and serve_apart(one, other):
+        tied = {**tied, "one group": 0.0, "of one kind": 0.0, "one market": 1.0}
     if tied is None:
         if groups_of(one) and groups_of(other):  # known to the lists, and not as related: a class adds little to words
             found["class"] = min(found["class"], found["words"])
         return untied(found)
-    return {**found, **tied, FROM_ELSEWHERE: found["for the other"] * tied["side by side"]}  # sauce of tomatoes
+    return {**found, **tied, FROM_ELSEWHERE: found["serves"] * tied["side by side"]}  # sauce of tomatoes
 
 
 def untied(found: Mapping[str, float]) -> dict[str, float]:
@@ -277,12 +270,9 @@ def _by_words(one: Item, other: Item) -> Mapping[str, float]:
         "said alike": said_alike(one, other),
         "made otherwise": float(made_otherwise(one, other)),
         "one field": float(_serve_one_field(one, other)),
-        "for the other": float(_names_other(one, other) or _names_other(other, one)),
+        "serves": serves(one, other),
+        "serve one thing": float(serve_one_thing(one, other)),
     }
-
-
-def _names_other(one: Item, other: Item) -> bool:
-    return one.head != other.head and other.head in one.words and not _is_of_own(one, other)
 
 
 def _serve_one_field(one: Item, other: Item) -> bool:
@@ -293,7 +283,7 @@ def _serve_one_field(one: Item, other: Item) -> bool:
 
 def _of_one_head(one: Item, other: Item) -> float:
     """How close two kinds of one thing are; less where their classes say that they only share its name."""
-    return SAME_HEAD if chance_of_one_class(one.text, other.text) >= ONE_NAME else SAME_NAME
+    return SAME_NAME if serve_apart(one, other) or chance_of_one_class(one.text, other.text) < ONE_NAME else SAME_HEAD
 
 
 def _one_sense(one: Item, other: Item) -> bool:
@@ -304,7 +294,7 @@ def _one_sense(one: Item, other: Item) -> bool:
 
 def _trade(item: Item) -> str:
     """The trade by which goods are dealt in; "" for the goods themselves."""
-    dealing = CARE if item.dealing in CARE.split() else item.dealing
+    dealing = CARE if item.dealing in CARE.split() else HIRE.get(item.dealing, item.dealing)
     return dealing if dealing in ("", BY_CHANNEL, CARE) or dealing in WORK else SALE
 
 

@@ -19,6 +19,7 @@ def _rows(name: str) -> list[dict[str, str]]:
 ROWS = _rows("related_goods.csv")
 UNSEEN = _rows("related_goods_unseen.csv")
 DRAWN = _rows("related_goods_drawn.csv")
+BESIDE = _rows("related_goods_complements_kept.csv")
 WORDED = _rows("related_goods_wording.csv")
 
 
@@ -78,6 +79,15 @@ def test_the_same_goods_in_another_wording_are_told() -> None:
     assert _rho(found, grades) >= 0.87
     alike = [score for score, grade in zip(found, grades, strict=True) if grade == 4]
     assert sum(score >= 0.9 for score in alike) >= 0.92 * len(alike)
+
+
+def test_what_belongs_to_goods_is_told_from_what_is_mentioned_beside_them() -> None:
+    """Accessories, care, repair and rental of goods, and goods that only name a place, a time or a look; half of the
+    trades of our own, graded by common practice, and half of an author's makers, graded by a reader: 187 pairs, never
+    fitted. rho of the author's 100 with the code before 0.60, at the first run of this 0.67, after the other half was
+    mended 0.70."""
+    found = [_score(row) for row in BESIDE]
+    assert _rho(found, [float(GRADES.index(row["grade"])) for row in BESIDE]) >= 0.62
 
 
 def test_goods_put_together_by_chance_are_seldom_related() -> None:

@@ -29,10 +29,12 @@ from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
 PUBLISHED = HERE.parent / "tests" / "published"
-PAIRS = (PUBLISHED / "related_goods.csv", PUBLISHED / "related_goods_makers.csv")
+PAIRS = tuple(
+    PUBLISHED / f"{name}.csv" for name in ("related_goods", "related_goods_makers", "related_goods_complements")
+)
 DRAWN, SEED = 1500, 7
 """The more are drawn, the fewer goods put together by chance are found related; graded pairs rank alike."""
-IN_COMMON = ("covers", "words", "said alike", "for the other", "one field", "class", "claimed together")
+IN_COMMON = ("covers", "words", "said alike", "serves", "serve one thing", "one field", "class", "claimed together")
 """Evidence of which more never makes goods less related."""
 RIDGES = (0.5, 1.0, 2.0, 4.0)
 FOLDS = 10
@@ -170,8 +172,8 @@ def main() -> None:
     contents = table_bytes("relatedness_weights", ((name, f"{weight:.3f}") for name, weight in weights.items()))
     write_table(
         given.to, "relatedness_weights.tsv", contents,
-        source="fitted on the graded pairs of tests/published/related_goods.csv and related_goods_makers.csv (sources "
-        "there: decisions, guidelines "
+        source="fitted on the graded pairs of tests/published/related_goods.csv, related_goods_makers.csv and "
+        "related_goods_complements.csv (sources there: decisions, guidelines "
         f"and practice, most from memory; the lists of groups were written with the pairs known), and for goods "
         f"that no list ties on {DRAWN} pairs drawn at random as unrelated; {reached}",
         version=f"{len(rows)} pairs, ridge penalty {ridge:g}", licence="the project's own (MIT)",
