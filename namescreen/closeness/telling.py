@@ -1,6 +1,9 @@
 """A name without what says nothing of the maker: words that name its goods, which anyone may add, so that they keep no
 marks apart (TMEP 1207.01(b)(iii) and (viii); Court of Justice, C-120/04, Thomson Life; from memory), legal forms (TMEP
-1213.03(d): no significance as a source; from memory), articles, and the ending of a domain."""
+1213.03(d): no significance as a source; from memory), words for the territory of a business (Companies House leaves
+UK, GB, England and the like out of account where it asks whether two names are the same: SI 2015/17, the Company,
+Limited Liability Partnership and Business (Names and Trading Disclosures) Regulations 2015, schedule 3; a place
+describes: TMEP 1210; both from memory), articles, and the ending of a domain."""
 
 from __future__ import annotations
 
@@ -12,8 +15,9 @@ from ..lexicon import kinds, lexicon
 from ..plain_text import number, some
 from ..text import parse
 from ..text.inflection import other_number
+from .territory_words import TERRITORY_ENDS, is_added_to, territory_at_end
 
-__all__ = ["ADDED", "NOT_IDENTICAL", "left_out", "registered_part", "telling_part", "words_for_goods"]
+__all__ = ["ADDED", "NOT_IDENTICAL", "left_out", "may_tell_less", "registered_part", "telling_part", "words_for_goods"]
 
 ADDED = 0.97
 """What the closeness of two names counts where one of them has such words besides: next to nothing is lost. Ours, not
@@ -42,6 +46,8 @@ _SEEN = frozenset(("company", "co", *_BRANDS))
 """Of these, what is also a word of a name, seen and heard by those who rate how alike names are."""
 _ARTICLES = frozenset("the le la les el los las il lo der das het".split())
 _DOMAIN = re.compile(r"(?:https?://)?(?:www\.)?([a-z0-9-]{3,})((?:\.[a-z]{2,6}){1,2})/?", re.IGNORECASE)
+_ENDS = frozenset(form[at:] for form in (*_LEGAL_FORMS, *_BRANDS) for at in range(len(form)))
+"""The last word of every form, into however many words it falls."""
 _AND = frozenset("and und et y e".split())
 _LONGEST_FORM = 4
 """The words into which a legal form with points may fall (sp. z o.o.)."""
@@ -64,6 +70,13 @@ def telling_part(name: str, goods: str) -> str:
     return left if left != " ".join(parse(name).words) and len(left) >= SHORTEST else name
 
 
+def may_tell_less(name: str, words: Sequence[str]) -> bool:
+    """Whether `telling_part` may be less than a name with these words, whatever the goods; asked of millions of marks,
+    it costs next to nothing."""
+    first, last = words[0], words[-1]
+    return first in _ARTICLES or last == "the" or last in _ENDS or last in TERRITORY_ENDS or "." in name
+
+
 @lru_cache(maxsize=1 << 15)
 def registered_part(name: str) -> str:
     """A name without the legal form at its end, which is no part of a mark, or `name` itself where it has none or
@@ -75,13 +88,18 @@ def registered_part(name: str) -> str:
 
 
 def _without_forms(name: str) -> tuple[str, ...]:
-    """The words of a name without legal forms at its end, an article at either end, and the ending of a domain; all of
-    them where nothing else is left."""
+    """The words of a name without legal forms and territories at its end, an article at either end, and the ending of a
+    domain; all of them where nothing else is left."""
     words = parse(name).words
     domain = _DOMAIN.fullmatch(name.strip())
     if domain and all("domain ending" in kinds(one) for one in domain[2].lower().split(".")[1:]):
         words = parse(domain[1]).words
     rest = _without_legal_form(words, name)
+    while cut := territory_at_end(rest, name):
+        bare = _without_legal_form(rest[:-cut], name)
+        if not is_added_to(bare, "".join(rest[-cut:])):
+            break
+        rest = bare
     if len(rest) > 1 and rest[0] in _ARTICLES and not _in_a_phrase(rest, 0):
         rest = rest[1:]
     elif len(rest) > 1 and rest[-1] == "the":

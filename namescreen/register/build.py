@@ -25,6 +25,7 @@ from ..tables import open_table
 from ..team import shared_out
 from ..text.spoken_forms import MOST_WORDS
 from .bigram_index import pack_bigrams
+from .mark_names import NAMES_A_TASK, add_bare, add_marks, keys_of
 from .packing import boundaries, pack_inverse, pack_lists, pack_strings
 from .phoneme_index import code_arrays
 from .word_entries import FLAGS, WordEntry, codes_of_name, read_meanings, read_words
@@ -43,7 +44,7 @@ __all__ = ["build"]
 Item = TypeVar("Item")
 Result = TypeVar("Result")
 
-NAMES_A_TASK, WORDS_A_TASK = 20_000, 1_000
+WORDS_A_TASK = 1_000
 WORTH_A_POOL = 2_000
 """The number of marks from which a second process pays for its start."""
 ITEMS_A_TURN = 40
@@ -65,7 +66,7 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     """The index arrays over marks with these texts, in their order; what `base` holds is taken over."""
     everything = list(texts)
     workers = _Workers(len(everything))
-    keys, name_of_mark = _keys(everything, workers)
+    keys, name_of_mark, bare_of = keys_of(everything, workers.map)
     del everything
     with workers.beside(_name_arrays, keys) as name_arrays:
         old_words, old_names = _reused(base, set(keys)) if base else ({}, {})
@@ -86,7 +87,8 @@ def build(texts: Iterable[str], progress: Progress | None = None, base: Index | 
     code_arrays(arrays, "name_code", names.codes)
     names.codes.clear()
     _add_rows(arrays, names, size)
-    _add_marks(arrays, rank[name_of_mark], len(rank))
+    add_marks(arrays, rank[name_of_mark], len(rank))
+    add_bare(arrays, rank, bare_of)
     return arrays
 
 
@@ -171,26 +173,6 @@ class _Workers:
 def _parts(items: Sequence[Item], size: int) -> Iterator[list[Item]]:
     for at in range(0, len(items), size):
         yield list(items[at : at + size])
-
-
-def _keys(texts: list[str], workers: _Workers) -> tuple[list[str], NDArray[np.int64]]:
-    """The distinct names, as their words with a space between, and the number of the name of each mark."""
-    distinct: dict[str, int] = {}
-    text_of_mark = np.fromiter((distinct.setdefault(text, len(distinct)) for text in texts), np.int64, len(texts))
-    number: dict[str, int] = {}
-    name_of_text = np.empty(len(distinct), np.int64)
-    at = 0
-    for _, keys in workers.map(_tokenized, list(distinct), NAMES_A_TASK):
-        for key in keys:
-            name_of_text[at] = number.setdefault(key, len(number))
-            at += 1
-    return list(number), name_of_text[text_of_mark]
-
-
-def _tokenized(texts: list[str]) -> list[str]:
-    from ..text import tokenize
-
-    return [" ".join(tokenize(text)) for text in texts]
 
 
 def _words(keys: list[str], workers: _Workers, progress: Progress | None) -> dict[str, WordEntry]:
@@ -368,10 +350,3 @@ def _add_rows(arrays: Arrays, names: _Names, vocabulary: int) -> None:
     arrays["row_name"] = np.repeat(np.arange(len(counts), dtype=np.uint32), counts)
     arrays["name_rows"] = boundaries(counts)
     pack_inverse(arrays, "postings", arrays["row_words"], arrays["row_words_start"], vocabulary)
-
-
-def _add_marks(arrays: Arrays, name_of_mark: NDArray[np.int64], names: int) -> None:
-    """The marks of every name."""
-    marks = np.argsort(name_of_mark, kind="stable")
-    arrays["name_marks"] = marks.astype(np.uint32)
-    arrays["name_marks_start"] = np.searchsorted(name_of_mark[marks], np.arange(names + 1)).astype(np.uint32)

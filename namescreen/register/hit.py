@@ -43,6 +43,8 @@ class Hit:
     """The same of the name as its readers divide it."""
     letters: str = field(default="", repr=False)
     """The folded words of the marks, run together."""
+    as_bare: float = field(default=0.0, repr=False)
+    """How close they count where what says nothing of the maker is left out; 0 where they have none of it."""
 
     @property
     def mark(self) -> Mark:

@@ -1,7 +1,8 @@
 """The search index over mapped arrays: words, names, rows, and who has which.
 
-A *name* is a distinct mark, by its folded words; a *row* one way to divide a name into words (the written one, and
-where a closed compound may be divided, that too); `build.build` makes the arrays.
+A *name* is a distinct mark, by its folded words, or what a mark is without words that say nothing of the maker; a *row*
+one way to divide a name into words (the written one, and where a closed compound may be divided, that too);
+`build.build` makes the arrays.
 """
 
 from __future__ import annotations
@@ -67,6 +68,9 @@ class Index:
         self.name_rows = arrays["name_rows"].view(np.uint32)
         self.postings = RaggedArray(arrays, "postings")
         self.name_marks = RaggedArray(arrays, "name_marks")
+        self.bare, self.fuller = arrays["name_bare"].view(np.uint32), RaggedArray(arrays, "fuller")
+        """Of each name the one that is left without what says nothing of the maker, mostly itself; and of each name
+        those that are it with such words. Some names are only there for these, and no mark carries them."""
         self._lemmas = OrderedTexts(arrays, "lemma")
         self._lemma_words = RaggedArray(arrays, "lemma_words")
         self.english = lru_cache(maxsize=1 << 14)(self._english)

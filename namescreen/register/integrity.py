@@ -71,7 +71,10 @@ def check_arrays(arrays: Arrays, sources: int, offices: int) -> None:
     checked.that(np.array_equal(owners, arrays["row_name"]), "row_name")
     checked.lists("row_words", rows, words, least=1)
     checked.lists("postings", words, rows)
-    checked.lists("name_marks", names, marks, least=1)
+    checked.lists("name_marks", names, marks)
+    checked.array("name_bare", np.uint32, names)
+    checked.below("name_bare", names)
+    checked.lists("fuller", names, names)
 
 
 class _Checked:

@@ -25,6 +25,7 @@ from ..closeness.name_similarity import (
     says_something,
 )
 from ..closeness.sound import LETTERS, LETTERS_OF_NAME
+from ..closeness.telling import ADDED
 from ..closeness.vocabulary import (
     all_known,
     content_words,
@@ -71,12 +72,13 @@ DECIMALS = 9
 
 class Found(NamedTuple):
     """A name of the index, how close it is overall, and in every aspect for the goods that were stated, if any; and so
-    to the name as its readers divide it, if that was wanted."""
+    to the name as its readers divide it, if that was wanted; and how close it counts `as_bare` (see `Hit`)."""
 
     place: int
     overall: float
     scores: Scores | None = None
     spaced: Scores | None = None
+    as_bare: float = 0.0
 
 
 def fetched(
@@ -86,28 +88,46 @@ def fetched(
     `least`, only those that may be so close."""
     count = FETCHED * top if least else max(LEAST_FETCHED, FETCHED * top)
     if len(index.names) > (top if least else max(count, SCORED_WHOLE)):
-        return nearest(index, name, count, left_out, PLAIN_SHARE * least)
+        return _with_fuller(index, nearest(index, name, count, left_out, PLAIN_SHARE * least), left_out)
     return np.arange(len(index.names)) if left_out is None else (~left_out).nonzero()[0]
 
 
-def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> list[Found]:
+def _with_fuller(index: Index, places: Places, left_out: NDArray[np.bool_] | None) -> Places:
+    """Some names of the index, with those that are one of them but for what says nothing of the maker, and what such
+    ones among them are without it."""
+    bare = index.bare[places].astype(np.int64)
+    fuller, _ = index.fuller.gather(distinct(bare))
+    every = distinct(np.concatenate([places, bare, fuller.astype(np.int64)]))
+    return every if left_out is None else every[~left_out[every]]
+
+
+def best_of(
+    index: Index, name: Features, places: Places, wanted: Wanted, carried: NDArray[np.bool_] | None = None
+) -> list[Found]:
     """The closest of some names of the index, given ascending: closest first, equally close ones in the order of their
-    first marks. Names with nothing in common (closeness 0) are left out."""
+    first marks. Names with nothing in common (closeness 0) are left out, and those that no mark of a choice has
+    `carried`."""
     places = places[index.name_rows[places + 1] > index.name_rows[places]]  # those with words
     if not name.segmentations or not len(places):
         return []
     candidates = index.everything if len(places) == len(index.names) else Candidates(index, places)
     compared = Compared(index, name, candidates)
     scored = compared.scores(name)
-    overall = scored.overall.round(DECIMALS)
+    as_bare = _as_bare(index, places, scored.overall)
+    overall = np.maximum(scored.overall, as_bare).round(DECIMALS)
     marks = index.name_marks
-    order = np.lexsort((marks.values[marks.start[places]], -overall))[: wanted.top]
+    shown = (marks.start[places + 1] > marks.start[places] if carried is None else carried[places]).nonzero()[0]
+    first = marks.values[marks.start[places[shown]]]
+    order = shown[np.lexsort((first, -overall[shown]))[: wanted.top]]
     index.keep(places[order])
     compared.keep(order)
-    found = list(map(Found, places[order].tolist(), overall[order].tolist()))
+    found = [
+        Found(place, closeness, as_bare=bare)
+        for place, closeness, bare in zip(*(each[order].tolist() for each in (places, overall, as_bare)), strict=True)
+    ]
     alone = compared.scored_alone(name, order)
     for at, scores in alone.items():
-        found[at] = found[at]._replace(overall=round(scores.overall, DECIMALS))
+        found[at] = found[at]._replace(overall=round(max(scores.overall, found[at].as_bare), DECIMALS))
     if wanted.goods is not None:
         goods = goods_words(wanted.goods)
         if goods:
@@ -120,6 +140,14 @@ def best_of(index: Index, name: Features, places: Places, wanted: Wanted) -> lis
             found = [one._replace(spaced=told.get(one.place)) for one in found]
     found = [one for one in found if one.overall > 0 and one.overall >= wanted.least]
     return sorted(found, key=lambda one: -one.overall)
+
+
+def _as_bare(index: Index, places: Places, overall: Values) -> Values:
+    """How close some names of the index, ascending, are as what they are without what says nothing of the maker, which
+    is among them where it is compared; 0 for those that say no more."""
+    bare = index.bare[places].astype(np.int64)
+    at, here = found_among(places, bare)
+    return np.where(here & (bare != places), ADDED * overall[at], 0.0)
 
 
 def _reading(others: Callable[[], list[str]], values: Values) -> Callable[[], Iterator[tuple[str, tuple[float, ...]]]]:

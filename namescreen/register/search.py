@@ -49,9 +49,9 @@ def search(scope: Scope, names: Iterable[Wanted], expected: int = 0) -> Iterator
         yield [
             Hit(
                 Selection(scope.columns, scope.carriers(place)), overall, one.name, one.goods, scores, spaced,
-                letters(place),
+                letters(place), as_bare,
             )
-            for place, overall, scores, spaced in found
+            for place, overall, scores, spaced, as_bare in found
         ]
 
 
@@ -80,10 +80,15 @@ class _Finder:
     def __init__(self, scope: Scope) -> None:
         self._scope, self._index = scope, scope.index
         self._left_out: NDArray[np.bool_] | None = None
-        if scope.kept is not None:
-            of_marks = self._index.name_marks
-            counts = np.add.reduceat(np.r_[scope.kept[of_marks.values], False].astype(np.int64), of_marks.start[:-1])
-            self._left_out = counts == 0
+        of_marks = self._index.name_marks
+        if scope.kept is None:
+            self._carried = of_marks.start[1:] > of_marks.start[:-1]
+        else:
+            counts = np.append(0, np.cumsum(scope.kept[of_marks.values]))[of_marks.start]
+            self._carried = counts[1:] > counts[:-1]
+            looked_at = self._carried.copy()
+            looked_at[self._index.bare[self._carried]] = True  # to find those that say more
+            self._left_out = ~looked_at
 
     def find(self, wanted: Wanted) -> list[Found]:
         """The closest names, equally close ones in the order of their first marks."""
@@ -92,7 +97,7 @@ class _Finder:
         own = features(wanted.name)
         with damage_reported(self._scope.path):
             names = fetched(self._index, own, wanted.top, self._left_out, wanted.least)
-            found = best_of(self._index, own, names, wanted)
+            found = best_of(self._index, own, names, wanted, self._carried)
             return sorted(found, key=lambda one: (-one.overall, self._scope.carriers(one.place)[0]))
 
 

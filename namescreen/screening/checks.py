@@ -321,7 +321,8 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -
         and (scores.sound or 0.0) < SOME_SOUND
         and (scores.meaning or 0.0) < SOME_MEANING
         and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
-        and not any(part in hits[at].letters for part in (*telling, letters))  # the name, and a legal form
+        and hits[at].as_bare <= scores.overall
+        and not any(part in hits[at].letters for part in (*telling, letters))
     }
 
 

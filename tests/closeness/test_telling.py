@@ -7,7 +7,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from namescreen.closeness import compare
-from namescreen.closeness.telling import ADDED, NOT_IDENTICAL, telling_part
+from namescreen.closeness.telling import ADDED, NOT_IDENTICAL, may_tell_less, telling_part
+from namescreen.text import parse
 
 LAMPS = "brass desk lamps; lamp shades"
 
@@ -62,6 +63,45 @@ def test_what_says_nothing_of_the_maker_changes_next_to_nothing(said_more: str, 
 @pytest.mark.parametrize("domain", ["tugboat.com", "tugboat.co.uk", "www.tugboat.de", "https://tug-boat.eu/"])
 def test_the_ending_of_a_domain_changes_next_to_nothing(domain: str) -> None:
     assert compare("Tugboat", domain).overall >= ADDED
+
+
+TERRITORIES = (
+    "UK", "(UK) Ltd", "U.K.", "Ltd (Europe)", "Europe", "International", "Int'l Inc.", "Worldwide", "Global", "US",
+    "USA", "North America Inc.", "Deutschland GmbH", "France SAS", "Nederland B.V.", "España", "S.p.A. Italia",
+    "Australia Pty Ltd", "United States of America", "Great Britain", "EMEA",
+)  # fmt: skip
+"""Where a business trades, as names of companies have it: Companies House leaves UK, GB, Great Britain and the like out
+of account at the end of a name where it asks whether two are the same (SI 2015/17, schedule 3; from memory)."""
+
+
+@pytest.mark.parametrize("territory", TERRITORIES)
+@pytest.mark.parametrize("written", ["Tugboat", "Tug Boat", "Orrelin"])
+def test_a_territory_of_business_changes_next_to_nothing(written: str, territory: str) -> None:
+    assert compare(written, f"{written} {territory}").overall >= ADDED
+    assert compare(f"The {written} Company {territory}", written).overall >= ADDED
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["Tugboat Paris", "Tugboat Bavaria", "Tugboat House", "Little Italy", "New England", "Bank of England",
+     "Orrelin of Scotland", "Captain America", "Kathy Ireland", "Air France", "Green Europe", "Orrelin R Us",
+     "ORRELIN US", "Going Global", "Europe", "Latin America", "International", "Best International",
+     "Orrelin Bank UK"],
+)  # fmt: skip
+def test_a_place_that_is_no_territory_stays_and_so_does_one_in_a_phrase(name: str) -> None:
+    assert telling_part(name, "") == name
+
+
+def test_a_place_keeps_names_close_and_apart() -> None:
+    assert 0.6 < compare("Tugboat", "Tugboat Paris").overall < ADDED
+
+
+@pytest.mark.parametrize(
+    "name", [*(f"Tugboat {form}" for form in (*FORMS, *TERRITORIES)), "The Tugboat", "Tugboat, The"]
+)
+def test_what_may_tell_less_is_seen_beforehand(name: str) -> None:
+    assert telling_part(name, "") in ("tugboat", "Tugboat ®")  # a sign is no word
+    assert may_tell_less(name, parse(name).words) or name.endswith("®")
 
 
 @pytest.mark.parametrize(

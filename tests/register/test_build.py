@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness import features
+from namescreen.closeness.telling import telling_part
 from namescreen.pronunciation.alignment import phone_weights, syllables_in
 from namescreen.pronunciation.articulatory_features import percent_differences
 from namescreen.register.build import build
@@ -57,4 +58,5 @@ WORDS = ("read", "the", "live", "tomato", "either", "route", "vase", "zarvo", "k
 def test_an_index_keeps_the_readings_that_closeness_hears(names: list[str]) -> None:
     index = Index(build(names))
     kept = dict(zip(index.names.texts(np.arange(len(index.names))), index.name_codes.lists(), strict=True))
-    assert kept == {features(name).letters: features(name).phoneme_codes for name in names}
+    told = {*names, *(telling_part(name, "") for name in names)}  # "read", of "read the"
+    assert kept == {features(name).letters: features(name).phoneme_codes for name in told}

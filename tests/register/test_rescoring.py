@@ -48,7 +48,7 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
     (tmp_path / "marks.txt").write_text("\n".join(MARKS), encoding="utf-8")
     register = read_register(tmp_path / "marks.txt")
     index = register.index()
-    places = np.arange(len(index.names))
+    places = np.diff(index.name_marks.start.astype(np.int64)).nonzero()[0]  # moss stands there for The Moss alone
     marks = [register.columns[int(index.name_marks.one(place)[0])].text for place in places.tolist()]
     described = goods_words(goods)
     kept._similarities.clear()
@@ -63,7 +63,7 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
         own = features(name, described)
         compared = Compared(index, features(name), Candidates(index, places))
         found = compared.scores(own, goods=described)
-        some = compared.scores(own, places[::3], described)
+        some = compared.scores(own, np.arange(len(places))[::3], described)
         for aspect, every in zip(some, found, strict=True):
             assert aspect == pytest.approx(every[::3], abs=1e-12, nan_ok=True)
         best = {one.place: one for one in best_of(index, features(name), places, Wanted(name, 99, goods=goods))}
@@ -82,6 +82,34 @@ def test_many_names_at_once_score_as_each_does(goods: str, tmp_path: Path) -> No
             seen += 1
     assert seen == len(NAMES) * len(MARKS)
     assert 0 < apart < seen / 10
+
+
+PADDED = ("The Mirovo Company Ltd", "Mirovo UK", "www.mirovo.com", "La Mirovo", "Mirovo GmbH & Co. KG", "Miro Vo Ltd")
+"""One name of our own, with what says nothing of the maker."""
+
+
+def test_marks_that_are_a_name_but_for_what_says_nothing_come_first(tmp_path: Path) -> None:
+    closer = [f"{first}i{second}o{third}o" for first in "MNBPT" for second in "rlndt" for third in "vbwfm"]
+    closer.remove("Mirovo")
+    others = [f"{one} {number}" for number, one in enumerate(["River Stone", "Hot Water", "Paper Tiger"] * 300)]
+    (tmp_path / "marks.txt").write_text("\n".join([*closer, *others, *PADDED]), encoding="utf-8")
+    register = read_register(tmp_path / "marks.txt")
+    for name in ("Mirovo", "Miro Vo"):
+        ((_, hits),) = register.search([name], top=len(PADDED))
+        assert {hit.mark.text for hit in hits} == {*PADDED}
+        assert all(hit.overall >= 0.97 * 0.95 for hit in hits)
+    names = register.index()
+    bare = names.bare[names.bare != np.arange(len(names.names))]
+    assert [*names.names.texts(np.unique(bare).astype(np.int64))] == ["mirovo", "mirovo"]  # as one word, and as two
+    only = register.only(classes=[9])
+    assert {hit.mark.text for hit in next(only.search(["Mirovo"], top=len(PADDED)))[1]} == {*PADDED}
+
+
+def test_of_marks_that_say_more_only_those_that_count_are_found(tmp_path: Path) -> None:
+    rows = [f'"{mark}",{9 if at % 2 else 25}' for at, mark in enumerate(PADDED)]
+    (tmp_path / "marks.csv").write_text("\n".join(["mark,classes", *rows, "Mirovo,25"]), encoding="utf-8")
+    ((_, hits),) = read_register(tmp_path / "marks.csv").only(classes=[9]).search(["Mirovo"])
+    assert {hit.mark.text for hit in hits} == {*PADDED[1::2]}
 
 
 def test_what_a_search_keeps_of_pairs_of_words_is_what_closeness_works_out(tmp_path: Path) -> None:

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from namescreen.closeness import Features, features, score
 from namescreen.closeness.many import ManyScores
+from namescreen.closeness.telling import ADDED, telling_part
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter, Selection
 from namescreen.register import Register, open_prepared, prepare, read_register, rescoring, word_scores
@@ -60,7 +61,11 @@ def prepared(marks: list[str], tmp_path_factory: pytest.TempPathFactory) -> Path
 
 def every_score(name: str, marks: list[str]) -> list[float]:
     own = features(name)
-    return [score(own, features(mark)).overall for mark in marks]
+    every = [score(own, features(mark)).overall for mark in marks]
+    bare = [telling_part(mark, "") for mark in marks]
+    told = [ADDED * score(own, features(rest)).overall if rest != mark else 0.0
+            for mark, rest in zip(marks, bare, strict=True)]  # fmt: skip
+    return list(map(max, every, told))
 
 
 @pytest.mark.parametrize("name", NAMES)
