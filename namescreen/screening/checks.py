@@ -318,8 +318,7 @@ def _surely_minor(name: str, hits: Sequence[Hit], top: int | None, goods: str) -
         if round(scores.overall, 9) < least
         and level_of(concern := most_concern(scores.overall)) < Level.LOOK
         and scores.appearance < NEAR_IN_APPEARANCE
-        and (scores.sound or 0.0) < SOME_SOUND
-        and (scores.meaning or 0.0) < SOME_MEANING
+        and ((scores.sound or 0.0) < SOME_SOUND and (scores.meaning or 0.0) < SOME_MEANING)
         and not (scores.appearance >= SOME_APPEARANCE and hits[at].letters in letters)  # a whole mark in it is graver
         and hits[at].as_bare <= scores.overall
         and not any(part in hits[at].letters for part in (*telling, letters))
