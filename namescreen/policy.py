@@ -15,8 +15,8 @@ never share a word or a shape.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import IntEnum
+from typing import NamedTuple
 
 __all__ = [
     *("BARRED", "CLOSE_AS_A_WHOLE", "CREDITED", "DECEPTIVE", "EVEN", "EVERYWHERE", "GOODS_LINES", "IDENTICAL_GOODS"),
@@ -172,8 +172,7 @@ def most_concern(overall: float) -> float:
     return min(1.0, OVER_WHOLE * overall)
 
 
-@dataclass(frozen=True, slots=True)
-class Conflict:
+class Conflict(NamedTuple):
     """What the policy looks at in one mark. Closeness is in [0, 1], 1 = identical.
 
     `goods` is how related the goods are, in [0, 1]; None if they were not compared, which counts as the same goods: a
@@ -290,8 +289,7 @@ class Conflict:
         return value / 2 if self.bites is False else value
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(NamedTuple):
     """What one check found for one name: its level, and the evidence in a few words.
 
     `value` in [0, 1] is what the comparison weighs, 1 = nothing speaks against the name; None when not checked. `bars`

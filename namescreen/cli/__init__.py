@@ -12,10 +12,9 @@ import re
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import partial
 from importlib import import_module
-from typing import Annotated, Any
+from typing import Annotated, Any, NamedTuple
 
 import typer
 from typer.core import TyperGroup
@@ -30,8 +29,7 @@ from .narrow import Context
 __all__ = ["COMMANDS", "app", "main"]
 
 
-@dataclass(frozen=True, slots=True)
-class _Entry:
+class _Entry(NamedTuple):
     """A command: its module in this package (which holds a Typer named `app`), what it does, an example."""
 
     module: str

@@ -221,6 +221,6 @@ def _whole(name: str, mark: str, found: Closeness, evidence: Explanation) -> dic
         "letters": evidence.letters,
         "sounds": evidence.sounds,
         "read_as": evidence.readings,
-        "words": [[dataclasses.asdict(pair) for pair in pairs] for pairs in evidence.pairs],
+        "words": [[pair._asdict() for pair in pairs] for pairs in evidence.pairs],
         "reasons": found.reasons,
     }

@@ -12,10 +12,9 @@ import re
 import shutil
 import sys
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import zip_longest
-from typing import Any
+from typing import Any, NamedTuple
 
 from namescreen.outcome import DISCLAIMER
 from namescreen.plain_text import cell, csv_line, number, table, unseen_escaped, visible, wrapped
@@ -63,8 +62,7 @@ def _plain(value: object) -> str:
     return str(value)
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(NamedTuple):
     """A column: the row's `key`, its `title`, and how its value reads (numbers with two places unless told).
 
     `right` sets it flush right; `style` names a colour for a row's cell, used only on a terminal; a column

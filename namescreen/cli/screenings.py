@@ -5,8 +5,7 @@ from __future__ import annotations
 import sys
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from namescreen.outcome import NotChecked
 from namescreen.plain_text import cell, in_one_sentence, number, shorten, some
@@ -82,8 +81,7 @@ _CHECK_WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(NamedTuple):
     """What a run's exit code depends on: a name, its closest mark's overall closeness, what was not checked."""
 
     name: str

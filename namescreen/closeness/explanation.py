@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
+from typing import NamedTuple
 
 from rapidfuzz.distance import Levenshtein
 
@@ -49,8 +49,7 @@ Side = tuple[Word, ...]
 Aligned = tuple[tuple[str | None, str | None], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Pair:
+class Pair(NamedTuple):
     """A word of one name, how much it counts, and its best counterpart in the other (None if it has none)."""
 
     word: str
@@ -60,8 +59,7 @@ class Pair:
     meaning: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class Explanation:
+class Explanation(NamedTuple):
     """The evidence behind one comparison.
 
     `letters` and `sounds` are the two names aligned, place by place, None for a gap; `readings` how each name

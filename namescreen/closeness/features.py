@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain, islice, product
+from typing import NamedTuple
 
 from ..lexicon import kinds
 from ..text import Name, parse, spoken_forms
@@ -20,8 +20,7 @@ SEGMENTATIONS = 3
 """The most segmentations of a name that are compared."""
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """One word of a name: its folded letters, the phoneme codes of its readings, and its weight."""
 
     letters: str
@@ -29,8 +28,7 @@ class Word:
     weight: Weight
 
 
-@dataclass(frozen=True, slots=True)
-class Features:
+class Features(NamedTuple):
     """A name ready to be compared.
 
     `segmentations` are the ways to read it as words, the written one first. `phoneme_codes` are the sounds of the

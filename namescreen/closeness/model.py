@@ -6,10 +6,9 @@ nothing that makes two names more similar can lower their closeness.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 from operator import mul
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from ..tables import open_table
 
@@ -68,8 +67,7 @@ rest of two names (`name_similarity`)."""
 Values = TypeVar("Values")
 
 
-@dataclass(frozen=True, slots=True)
-class Mean:
+class Mean(NamedTuple):
     """A weighted mean, raised to a power: parts of 0 give 0, parts of 1 give 1, more of a part never gives less."""
 
     weights: tuple[float, ...]
@@ -83,8 +81,7 @@ class Mean:
         return total if self.power == 1.0 else total**self.power  # type: ignore[operator]
 
 
-@dataclass(frozen=True, slots=True)
-class Model:
+class Model(NamedTuple):
     """All weights; see `PARTS`."""
 
     look: Mean

@@ -7,7 +7,7 @@ may not know what a word means elsewhere in English, or to the people it is said
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from ..lexicon import zipf
 from ..tables import open_table
@@ -22,8 +22,7 @@ _TABLE = "english_ill_words.tsv"
 _EVERYWHERE = "*"
 
 
-@dataclass(frozen=True, slots=True)
-class _IllWord:
+class _IllWord(NamedTuple):
     kind: str
     severity: int
     markets: frozenset[str]

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from .unlucky import rated
 
 __all__ = ["Dictionary", "Meaning", "judged"]
 
 
-@dataclass(frozen=True, slots=True)
-class Meaning:
+class Meaning(NamedTuple):
     """One headword as the dictionary spells it, and what it means in a few English words."""
 
     word: str

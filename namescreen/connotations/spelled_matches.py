@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namescreen.lexicon import proper_name, zipf
 from namescreen.tables import open_table
@@ -28,8 +28,7 @@ _STEM = 4  # letters of a stem that two words must share; shorter stems match by
 _LINKS = ("", "s", "e", "n", "en", "es")  # letters between the parts of a Germanic compound
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(NamedTuple):
     """A part of a name that is read on its own: its folded letters, its spelling in the name, and what it
     is."""
 

@@ -3,8 +3,8 @@ keys)."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from namescreen.tables import Table, open_table
 
@@ -13,8 +13,7 @@ from .orthography import single_deletions
 __all__ = ["Unlucky", "count", "nearly_spelled", "rated", "sounding", "spelled", "stemmed"]
 
 
-@dataclass(frozen=True, slots=True)
-class Unlucky:
+class Unlucky(NamedTuple):
     """One unlucky word of one language, as its table has it; `form` is the form of it that was met."""
 
     language: str

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import combinations, islice
-from typing import TYPE_CHECKING, TypedDict, Unpack
+from typing import TYPE_CHECKING, NamedTuple, TypedDict, Unpack
 from zlib import crc32
 
 from ..ahead import Ahead
@@ -69,8 +69,7 @@ _PLAINLY = 0.5  # a tie from which a name is plainly about a term
 _ORDINARY = 1.5  # Zipf frequency from which a made name is an ordinary word already
 
 
-@dataclass(frozen=True, slots=True)
-class LeftOut:
+class LeftOut(NamedTuple):
     """A name that was good enough to be shown but was not, and why: for a "mark", for the "goods", for what it may be
     "refused" for by an office, for what the brief would "avoid", or for a "reading" in a `language`."""
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 __all__ = ["Candidate", "Proposal", "form_of"]
 
 
-@dataclass(frozen=True, slots=True)
-class Proposal:
+class Proposal(NamedTuple):
     """A name as a construction makes it, before it is judged.
 
     `text` is as it would be written; `words` its folded words; `sources` the words it was made from, as they

@@ -3,9 +3,8 @@ names, and what an office may refuse it for."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..brief import Brief
 from ..connotations import english_readings, readings
@@ -41,8 +40,7 @@ _SURE = 0.9  # probability from which a hearer is assumed to write a word
 _AS_THEY_ARE = frozenset(("found", "saying", "foreign", "figure", "changed"))  # other words heard in them are intended
 
 
-@dataclass(frozen=True, slots=True)
-class Refusal:
+class Refusal(NamedTuple):
     """Why a name must not be shown: a `kind` ("mark", "goods", "refused", "avoid", or "reading" in a `language`), and
     why."""
 

@@ -4,8 +4,8 @@ subjects (wordlists/curated/naming_local_*.txt, one for each language)."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from ..lexicon.language_codes import language_name
 from ..tables import open_table
@@ -17,8 +17,7 @@ from .short_lists import ShortLists, met_by_lists, on_short_lists, pleased
 __all__ = ["languages_held", "local_ideas"]
 
 
-@dataclass(frozen=True, slots=True)
-class _Names:
+class _Names(NamedTuple):
     """The names of one language: its short lists, and what each name means."""
 
     lists: ShortLists

@@ -7,9 +7,8 @@ in the lexicon, with the same result.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from ..lexicon import Among, concreteness, feeling, lexicon, zipf
 from ..tables import open_table
@@ -41,8 +40,7 @@ _BATCH = 200
 _WORN, _SELDOM = 5.2, 2.2  # Zipf frequencies of a word that says nothing new, and of one that is seldom met
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """A word: `pos` n, v, a or r; `zipf` its frequency; `picture` in [0, 1] how concrete (0.5 for what is no noun);
     `pleasant` in [0, 1], 0.5 neutral or unknown; `charm` 1 for a word whose picture pleases in any name, 0 for one that
     weighs a name down, 0.5 for the rest (by our own judgement); `places` 1, 2 or 12, where it stands well in a closed

@@ -9,9 +9,9 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice
+from typing import NamedTuple
 
 from ..lexicon import lexicon
 from .broader import layers_above, leading_senses, names_above, names_of
@@ -97,8 +97,7 @@ _QUALIFIES = re.compile(
 """What is said of goods after a comma, and is no item of a list: junctions, not of metal, for pipes."""
 
 
-@dataclass(frozen=True, slots=True)
-class ClassGuess:
+class ClassGuess(NamedTuple):
     """A class that goods may belong to. `score` in [0, 1] is how likely the model takes it to be that some of the
     goods do; `reason` says what it rests on.
 

@@ -5,7 +5,7 @@ office has it disclaimed (TMEP 1213.03, 1213.05; for the EU and the UK such a pa
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from ..lexicon import kinds, lexicon, name_rank
 from .animals import is_animal
@@ -81,8 +81,7 @@ _OF_GOODS = frozenset("care ware wares wear craft gear kit set pack box mix line
 """Last parts that make a word for goods of what stands before them."""
 
 
-@dataclass(frozen=True, slots=True)
-class Composition:
+class Composition(NamedTuple):
     """The words that carry a name, and those beside them that anyone in the trade may use: words for the goods, places,
     forms of business. A name without a word of its own is carried by all of its words. `places` are its words for
     places where goods may come from, `rest` all others."""

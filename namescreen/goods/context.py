@@ -5,9 +5,9 @@ Built once for a goods text, so that a thousand names can be held against it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
+from typing import NamedTuple
 
 from ..lexicon import associated, association, lexicon, zipf
 from .broader import ancestors, leading_senses
@@ -37,8 +37,7 @@ WIDE = 3000
 """A sense with more senses than this below it (artifact, person) is too general to describe goods."""
 
 
-@dataclass(frozen=True, slots=True)
-class Near:
+class Near(NamedTuple):
     """How near a word is to the goods, in [0, 1], and how."""
 
     weight: float
@@ -50,8 +49,7 @@ class Near:
     """Whether it only brings the goods to mind."""
 
 
-@dataclass(frozen=True, slots=True)
-class Context:
+class Context(NamedTuple):
     """The goods words, every word near them, and the senses that goods of this kind come under."""
 
     words: tuple[GoodsWord, ...]

@@ -7,7 +7,6 @@ identical (Meric, T-133/05, from memory)."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import lru_cache
 from itertools import islice
 
@@ -87,7 +86,7 @@ def covers(broad: Item, narrow: Item) -> float:
     if _is_called(broad, above):
         return 1.0
     if broad.modifiers and not all(_is_met(word, {*narrow.modifiers, *narrow.rest}) for word in broad.modifiers):
-        plain = replace(broad, modifiers=tuple(word for word in broad.modifiers if not is_stuff(word)))
+        plain = broad._replace(modifiers=tuple(word for word in broad.modifiers if not is_stuff(word)))
         of_stuff = plain != broad and _is_called(plain, above)  # leather bike accessories, bags of canvas for bicycles
         return OF_OTHER_STUFF if of_stuff and not _is_called_of_another_stuff(broad, above) else 0.0
     if broad.modifiers and broad.head in above:  # cycling clothing, cycling caps
@@ -120,7 +119,7 @@ def _in_any_form(broad: Item, narrow: Item) -> Item:
     if not named or broad.head != narrow.head or is_listed(broad) or _IN_FORM.intersection(narrow.modifiers):
         return broad
     kept = tuple(word for word in broad.modifiers if word not in named)
-    return replace(broad, modifiers=kept) if comes_in_portions(broad.head) else broad
+    return broad._replace(modifiers=kept) if comes_in_portions(broad.head) else broad
 
 
 @lru_cache(maxsize=1 << 12)
@@ -197,7 +196,7 @@ def _listed_apart(one: Item, other: Item) -> bool:
 
 def _listed_name(item: Item) -> str:
     """The longest end of the name of an item that a list of groups holds; "" if none."""
-    ends = (replace(item, modifiers=item.modifiers[at:]) for at in range(len(item.modifiers) + 1))
+    ends = (item._replace(modifiers=item.modifiers[at:]) for at in range(len(item.modifiers) + 1))
     return next((_name(end) for end in ends if is_listed(end)), "")
 
 
@@ -267,7 +266,7 @@ def _is_called(item: Item, terms: frozenset[str]) -> bool:
     if name in terms or (name.endswith("s") and not terms.isdisjoint(_in_other_number(name))):
         return True
     at_large = item.head in AT_LARGE and item.modifiers
-    return bool(at_large) and any(_name(replace(item, head=one)) in terms for one in AT_LARGE)
+    return bool(at_large) and any(_name(item._replace(head=one)) in terms for one in AT_LARGE)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -9,7 +9,6 @@ them."""
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Sense, associated, association, kinds, lexicon, zipf
@@ -118,7 +117,7 @@ def describe_in_conflict(word: str, goods: str) -> Evidence:
     if inferred and not is_other_animal(word, goods):  # asked of few words: it costs more than all else
         # An animal is seen before its skin is thought of (an otter on leather bags), but for those that goods are for.
         theirs = is_sort_of_theirs(word, goods)
-        inferred = [replace(one, kind=EvidenceKind.PURPOSE) for one in inferred] if theirs else inferred
+        inferred = [one._replace(kind=EvidenceKind.PURPOSE) for one in inferred] if theirs else inferred
         pictured = is_animal(word) and not theirs
         tied += [in_context(one, word, goods) for one in inferred] if pictured else inferred
     tied = [one for one in tied if one.weight]
@@ -160,7 +159,7 @@ def in_context(evidence: Evidence, word: str, goods: str) -> Evidence:
     if any(association(word, one) is None for one in named):
         return evidence
     told = "" if evidence.kind is EvidenceKind.LOOSE else evidence.why
-    return replace(evidence, weight=evidence.weight * OUT_OF_CONTEXT, why=told)
+    return evidence._replace(weight=evidence.weight * OUT_OF_CONTEXT, why=told)
 
 
 @lru_cache(maxsize=256)
@@ -211,7 +210,7 @@ def _from(word: str) -> str:
 def _strongest(found: list[Evidence]) -> Evidence:
     best = max(found, key=lambda evidence: (evidence.weight, evidence.why), default=NOTHING)
     names_goods = any(one.names_goods and one.weight >= 0.7 for one in found)
-    return best if best.names_goods == names_goods else replace(best, names_goods=names_goods)
+    return best if best.names_goods == names_goods else best._replace(names_goods=names_goods)
 
 
 def _near(word: str, around: Context) -> Evidence:
@@ -268,7 +267,7 @@ def _in_phrase(word: str, around: Context, goods: str) -> Evidence:
     if name := of_a_kind(word, goods):
         term = term_for(word, goods)
         if term is not None and term.weight >= LEAST_TERM:
-            return replace(of_term(term), weight=max(KIND_IN_TRADE, term.weight))
+            return of_term(term)._replace(weight=max(KIND_IN_TRADE, term.weight))
         return Evidence(KIND_IN_TRADE, f'"{word} {name}" is a kind of them (from memory)')
     for head in (one.word for one in around.words if one.head and one.word != word):
         phrases = [one for one in (f"{base_form(word)} {head}", f"{word} {head}") if lexicon().known(one)]

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import kinds, lexicon, zipf
@@ -117,8 +116,8 @@ def _as_initials(letters: str, spelt_out: str, others: tuple[Judged, ...]) -> Ju
     """Letters beside the words whose initials they are: they share the fate of these (Strigl, C-90/11)."""
     least = min(others, key=lambda one: one.evidence.weight)
     why = f'the initials of "{spelt_out}", and no more than these words say (Strigl, C-90/11)'
-    evidence = replace(least.evidence, why=why, section="1209.03(h)", names_goods=False)
-    return replace(least, word=letters, evidence=evidence, meaning=None, heard="")
+    evidence = least.evidence._replace(why=why, section="1209.03(h)", names_goods=False)
+    return least._replace(word=letters, evidence=evidence, meaning=None, heard="")
 
 
 def _as_surnames(name: str) -> tuple[str, ...]:
@@ -181,7 +180,7 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     if sort := _sort_of_goods(word, goods):
         found.append(Evidence(SORT_OF_GOODS, f'a kind of "{sort}" by its last part', names_goods=True))
     if (rare := _rare(word)) and (meant := judge_phrase(rare, goods)) and meant.evidence.weight >= TOLD:
-        found.append(replace(meant.evidence, why=f'means "{rare}": {meant.evidence.why}'))
+        found.append(meant.evidence._replace(why=f'means "{rare}": {meant.evidence.why}'))
     heard = NOTHING if of_trade else heard_as(word, goods)
     if heard.weight >= NAMED_BY_SOUND:  # a known word that sounds like a word for the goods: doh for dough
         found.append(heard)
@@ -217,7 +216,7 @@ def _as_means(word: str, goods: str, meaning: Meaning) -> Judged | None:
         meant = as_told_nothing(meant)
     evidence, asked = meant.evidence, [*meant.asked]
     if meaning.said.weight > evidence.weight:
-        evidence = replace(meaning.said, names_goods=meaning.said.names_goods or evidence.names_goods)
+        evidence = meaning.said._replace(names_goods=meaning.said.names_goods or evidence.names_goods)
         asked[WORD.index("tie")], asked[WORD.index("names the goods")] = evidence.weight, float(evidence.names_goods)
     asked[WORD.index("coined")] = 0.0
     return Judged(word, evidence, False, tuple(asked), meaning, own=meant.own and not evidence.is_told)
@@ -251,8 +250,8 @@ def _misspelt(word: str, heard: str, goods: str) -> Judged:
     """A misspelling of a word for the goods, judged as that word: buyers hear no difference (TMEP 1209.03(j))."""
     as_heard = _judge(heard, goods, False, False, None)
     told = heard_as(word, goods)
-    evidence = replace(as_heard.evidence, why=told.why, kind=EvidenceKind.HEARD, section=told.section)
-    return replace(as_heard, word=word, heard=heard, evidence=evidence)
+    evidence = as_heard.evidence._replace(why=told.why, kind=EvidenceKind.HEARD, section=told.section)
+    return as_heard._replace(word=word, heard=heard, evidence=evidence)
 
 
 def _is_other_business(one: Judged, goods: str) -> bool:
@@ -285,7 +284,7 @@ def _as_meant(judged: Judged) -> Judged:
     if judged.evidence.kind is not EvidenceKind.DOMAIN_ENDING:
         return judged
     evidence = of_kind("generic head") if "generic head" in kinds(judged.word) else NOTHING
-    return replace(judged, evidence=evidence, asked=(evidence.weight, *judged.asked[1:]))
+    return judged._replace(evidence=evidence, asked=(evidence.weight, *judged.asked[1:]))
 
 
 def _asked(word: str, goods: str, evidence: Evidence, coined: bool, personal: bool, surname: bool) -> tuple[float, ...]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
@@ -319,7 +318,7 @@ def _sure(word: str, language: str, asked: bool) -> list[Translation]:
     if language in frequency_languages() and zipf(word) > zipf(word, language):
         return found  # rather a name
     near = (one for sister in SISTERS.get(language, ()) for one in _sure(word, sister, asked=False))
-    return [replace(one, score=one.score * SISTER) for one in near] or found
+    return [one._replace(score=one.score * SISTER) for one in near] or found
 
 
 def reading_in(

@@ -4,8 +4,8 @@ ground that is not listed for a market is reported as unknown here, not as absen
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..plain_text import some
 from ..territories import languages_of, law_of, members_of, territory
@@ -241,8 +241,7 @@ _CRAFTS_AT_HOME = {
 """The laws of states of the Union on names of crafts that come from there."""
 
 
-@dataclass(frozen=True, slots=True)
-class Ground:
+class Ground(NamedTuple):
     """The law of one market (US, EU, GB or another ISO code) for one kind of finding; from memory."""
 
     market: str

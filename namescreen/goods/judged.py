@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from ..lexicon import lexicon, zipf
 from .description import NOTHING, Evidence
@@ -30,8 +30,7 @@ _VOWELS = frozenset("aeiouy")
 SHORTEST_ACRONYM, LONGEST_ACRONYM = 2, 5
 
 
-@dataclass(frozen=True, slots=True)
-class Meaning:
+class Meaning(NamedTuple):
     """What a word of another language means in English, and how surely, 0 to 1."""
 
     english: str
@@ -47,8 +46,7 @@ class Meaning:
     """What labels say with it of such goods."""
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(NamedTuple):
     """One content word of a name: the plainest evidence that it describes the goods, and everything asked of it."""
 
     word: str
@@ -90,7 +88,7 @@ def as_told_nothing(one: Judged) -> Judged:
     """A word as if nothing tied it to the goods."""
     gone = ("tie", "names the goods")
     kept = tuple(0.0 if what in gone else value for what, value in zip(WORD, one.asked, strict=True))
-    return replace(one, evidence=NOTHING, asked=kept)
+    return one._replace(evidence=NOTHING, asked=kept)
 
 
 def _without_tie(word: str, *, american: bool) -> str:

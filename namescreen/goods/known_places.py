@@ -4,8 +4,8 @@ what a place is merely known for. Written from memory and incomplete (wordlists/
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import NamedTuple
 
 from ..tables import open_table
 from ..text import fold
@@ -24,8 +24,7 @@ OF_THE_LAND = frozenset((29, 30, 31, 32, 33))
 _TABLE = "protected_signs.tsv"
 
 
-@dataclass(frozen=True, slots=True)
-class KnownPlace:
+class KnownPlace(NamedTuple):
     """What a place, or a word that brings it to mind, has to do with some goods: `kind` is evocation, craft or known;
     `names` are the names of origin; `evokes` if these hold the place, or courts have found the word to evoke them."""
 

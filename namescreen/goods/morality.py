@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..lexicon import lexicon, translations
 from ..lexicon.language_codes import language_name
@@ -54,8 +54,7 @@ _SEEN = ("coarse", "slur")
 """Kinds that are seen in closed words too (shitbox)."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Entry:
+class _Entry(NamedTuple):
     kind: str
     firm: bool
     languages: tuple[str, ...]

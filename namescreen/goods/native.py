@@ -7,7 +7,6 @@ It is no coinage."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from ..lexicon import Translation, kinds, zipf
@@ -103,7 +102,7 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
         return _meaning((head,) if _names_goods(head, goods) else (*modifiers, head), goods, language)
     bases = derived(word, language)
     found = _meaning((_fitting(bases, goods),), goods, language) if bases else None
-    return replace(found, about=True) if found else None
+    return found._replace(about=True) if found else None
 
 
 def _with_english_goods(word: str, goods: str, language: str) -> Meaning | None:
@@ -114,7 +113,7 @@ def _with_english_goods(word: str, goods: str, language: str) -> Meaning | None:
         senses = listed_translations(first, language, compounds=False) if len(first) >= PLAIN_PART else ()
         found = _meaning(tuple(one for one in senses if one.score >= SURE_PART)[:1], goods, language)
         if found:
-            return replace(found, english=f"{found.english} {head}")
+            return found._replace(english=f"{found.english} {head}")
     return None
 
 

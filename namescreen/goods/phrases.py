@@ -7,9 +7,9 @@ goods ("retail of tea", "repair of bicycles") the goods dealt in matter as much 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import dropwhile
+from typing import NamedTuple
 
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
@@ -95,8 +95,7 @@ _NEGATED = re.compile(r"not ", re.IGNORECASE)
 _BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(NamedTuple):
     """One item of a list of goods: its `text`, in English, and what it says, in base forms. `head` is what it is, or
     what is dealt in; `dealing` the service in it (retail, repair), empty for goods and for other services; `modifiers`
     which kind of it, `rest` what else is said: material, purpose, contents."""
@@ -113,8 +112,7 @@ class Item:
         return (*self.modifiers, self.head, *self.rest)
 
 
-@dataclass(frozen=True, slots=True)
-class GoodsWord:
+class GoodsWord(NamedTuple):
     """A base form from a goods text, or two or three words that the lexicon holds as one (soft drink).
 
     `head` if it names the goods themselves: hose in "garden hose".

@@ -6,8 +6,8 @@ WordNet's places and their adjectives, a list of our own and towns of GeoNames (
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..lexicon import kinds, languages, lexicon, translations, zipf
 from ..tables import open_table
@@ -46,8 +46,7 @@ IN_A_DICTIONARY = 0.8
 """How sure a translation is that a dictionary gives; what a word is only guessed to be made of is less."""
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(NamedTuple):
     """A place that a word names or is made from; `home` if people live and make things there, and buyers know of it;
     `small` if they know it and expect no more than food and drink to come from it."""
 

@@ -7,6 +7,7 @@ import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
+from typing import NamedTuple
 
 from ..lexicon import association, lexicon
 from ..outcome import NotChecked
@@ -187,7 +188,7 @@ def _judge(one: Item, other: Item, stated_one: tuple[int, ...], stated_other: tu
     if not score:
         return Relatedness(0.0)
     in_one_class = not stated_one or not stated_other or bool(set(stated_one) & set(stated_other))
-    if in_one_class and replace(one, text="") == replace(other, text=""):
+    if in_one_class and one._replace(text="") == other._replace(text=""):
         score = 1.0
     low, high = sorted((one.text, other.text))
     reasons = [f'"{low}" and "{high}"' if low != high else f'both name "{low}"']
@@ -308,8 +309,7 @@ def _beyond(item: Item, other: Item) -> str:
     return " ".join(word for word in (*item.modifiers, item.head) if word not in other.words)
 
 
-@dataclass(frozen=True, slots=True)
-class _ByClass:
+class _ByClass(NamedTuple):
     """The chance that both sides fall in one class, that chance by how much the class says, the chance that they fall
     in classes that offices search together, and why."""
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 from ..tables import open_table
 from .grounds import Ground
@@ -62,8 +62,7 @@ class ProtectedSign:
         }
 
 
-@dataclass(frozen=True, slots=True)
-class Listed:
+class Listed(NamedTuple):
     """A line of the list of signs: the Nice classes and the sort of the goods that a sign is known for ("*" among the
     classes: any goods); `little_known` if its fame is small, or its words are everyday ones."""
 

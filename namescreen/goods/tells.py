@@ -3,8 +3,8 @@ goods."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from .grounds import under_law
 from .trade_words import TradeTerm
@@ -42,8 +42,7 @@ class EvidenceKind(Enum):
     PURPOSE = "what the goods are for or against"
 
 
-@dataclass(frozen=True, slots=True)
-class Evidence:
+class Evidence(NamedTuple):
     """How plainly a word describes the goods, 0 (not at all) to 1 (it names them), and why, in words."""
 
     weight: float

@@ -4,7 +4,6 @@ and in what form they have a stuff."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import pairwise
 
 from ..lexicon import lexicon
@@ -106,10 +105,10 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
             yield at + 1, first.evidence
         if second.word in AT_LARGE and first.evidence.kind in (EvidenceKind.TERM, EvidenceKind.MATERIAL):
-            yield at + 1, replace(first.evidence, names_goods=False)
+            yield at + 1, first.evidence._replace(names_goods=False)
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
         if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
-            yield at + 1, replace(first.evidence, names_goods=False)
+            yield at + 1, first.evidence._replace(names_goods=False)
 
 
 def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:
@@ -147,4 +146,4 @@ def _as_told(one: Judged, found: Evidence) -> Judged:
     asked[WORD.index("tie")], asked[WORD.index("quality")] = found.weight, 1.0
     if asked[WORD.index("coined")]:
         asked[WORD.index("coined")] = asked[WORD.index("in use")] = 0.0
-    return replace(one, evidence=found, asked=tuple(asked), own=False, coined=False)
+    return one._replace(evidence=found, asked=tuple(asked), own=False, coined=False)

@@ -6,8 +6,8 @@ A term is told of areas: goods of one sort. Written from memory and incomplete."
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..lexicon import lexicon
 from ..lexicon.foreign_forms import endings_of, possible_bases
@@ -30,8 +30,7 @@ INFLECTED, RESPELT = 0.95, 0.9
 _TABLE = "trade_words.tsv"
 
 
-@dataclass(frozen=True, slots=True)
-class Area:
+class Area(NamedTuple):
     """Goods that terms are told of: the `number` of their row, their Nice `classes`, that of the thing itself first,
     their `names` in base form, and `what` such terms are (a chilli pepper). Of a ware the names are those of one thing,
     and its terms what labels say of it."""
@@ -48,8 +47,7 @@ class Area:
         return self.classes == (0,)
 
 
-@dataclass(frozen=True, slots=True)
-class LabelSense:
+class LabelSense(NamedTuple):
     """What a word of labels of another language means in `english`, the wares it is so told of, and how surely, in
     [0, 1]: less for an inflected form, and for a word with accents that the one asked for lacks."""
 

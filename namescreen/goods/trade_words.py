@@ -5,9 +5,9 @@ The lists are written from memory and incomplete: a word that is not listed may 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import islice
+from typing import NamedTuple
 
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
@@ -52,8 +52,7 @@ FEW, MANY = 2, 3
 """Of so many wares labels say what says nothing of others; of so many of a class what may be said of others of it."""
 
 
-@dataclass(frozen=True, slots=True)
-class TradeTerm:
+class TradeTerm(NamedTuple):
     """A term of a trade as told of goods: `weight`, 0 to 1, how plainly it describes them (0: nothing ties it to them),
     `what` it is (a chilli pepper; said of cider on labels), and whether it is a very name of such goods; of a word of
     another language its `english` sense."""

@@ -10,8 +10,8 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..lexicon import Translation, association, languages, lexicon, translations, zipf
 from ..text import fold
@@ -43,8 +43,7 @@ SEVERAL, LONGEST_SHOWN = "mul", 60
 _ITEMS = re.compile(r"([,;\n])(?![^(]*\))")
 
 
-@dataclass(frozen=True, slots=True)
-class Wording:
+class Wording(NamedTuple):
     """Goods as read: in `english` words, from `language` (BCP 47, `SEVERAL` for a list in many). `unread` are the words
     that no table here knows, as they are written; `understood` whether any word is known."""
 

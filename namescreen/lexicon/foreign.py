@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from .frequency import zipf
 from .translation import Translation, english_senses, listed_translations
@@ -26,8 +26,7 @@ SHORTEST = 3
 """The shortest word that is translated: too many shorter ones mean something in some language."""
 
 
-@dataclass(frozen=True, slots=True)
-class Equivalent:
+class Equivalent(NamedTuple):
     """What a word means in one language (BCP 47 code), as an English word or a few."""
 
     language: str

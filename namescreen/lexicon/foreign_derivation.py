@@ -7,7 +7,6 @@ quality. Suffixes and endings are folded, from memory of each language's grammar
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -115,7 +114,7 @@ def derived(word: str, language: str) -> tuple[Translation, ...]:
             if base != word:
                 senses = listed_translations(base, language, compounds=False)
                 found += [
-                    replace(one, score=one.score * DERIVED, source="derivation", parts=(base, suffix)) for one in senses
+                    one._replace(score=one.score * DERIVED, source="derivation", parts=(base, suffix)) for one in senses
                 ]
         if found:
             break
@@ -183,7 +182,7 @@ def _senses(words: Iterable[str], verbs: Iterable[str], language: str) -> tuple[
     for verb in verbs:
         if len(verb) > SHORTEST_PART:
             senses = listed_translations(verb, language, compounds=False)
-            found += [replace(one, score=one.score * DERIVED, source="derivation") for one in senses]
+            found += [one._replace(score=one.score * DERIVED, source="derivation") for one in senses]
     best: dict[str, Translation] = {}
     for one in found:
         if one.english not in best or best[one.english].score < one.score:

@@ -10,8 +10,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import NamedTuple
 
 from ..tables import open_table
 from .foreign_derivation import SUFFIXES, compound_of, derived
@@ -41,8 +41,7 @@ SHORTEST_PART = 4
 """Letters of each part of a compound in a language whose letters are not known here."""
 
 
-@dataclass(frozen=True, slots=True)
-class NativeWord:
+class NativeWord(NamedTuple):
     """An unknown word that looks like one of `language` (BCP 47); `parts` are those it seems to be made of, empty where
     only its letters or texts of the language say so; `chance`, 0 to 1, how likely it is native rather than coined."""
 

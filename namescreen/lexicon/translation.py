@@ -9,10 +9,10 @@ an international word in another spelling (Kronometer), or a compound, written a
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cache, lru_cache, reduce
 from itertools import pairwise, product
 from operator import or_
+from typing import NamedTuple
 
 from ..errors import DataError
 from ..tables import open_table
@@ -81,8 +81,7 @@ _SOURCES = {
 _GUESSED = frozenset(("compound", "spelling"))
 
 
-@dataclass(frozen=True, slots=True)
-class Translation:
+class Translation(NamedTuple):
     """One English sense of a word of another language.
 
     `language` is a BCP 47 code; `english` a word or a few, folded; `score`, in [0, 1], how reliable the reading

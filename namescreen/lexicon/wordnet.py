@@ -72,8 +72,7 @@ class Sense:
         return self.label.partition("(")[2].rstrip(")")
 
 
-@dataclass(frozen=True, slots=True)
-class Relation:
+class Relation(NamedTuple):
     """A relation of one sense to another; between two single words if `word` and `other` are not empty."""
 
     kind: str

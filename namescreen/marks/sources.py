@@ -19,7 +19,7 @@ from datetime import UTC, datetime
 from functools import partial
 from itertools import pairwise
 from pathlib import Path, PurePosixPath
-from typing import IO
+from typing import IO, NamedTuple
 
 from ..errors import InputError, Problem
 from ..files import sha256_of
@@ -94,8 +94,7 @@ class Document:
             raw.__exit__(None, None, None)
 
 
-@dataclass(frozen=True, slots=True)
-class Container:
+class Container(NamedTuple):
     """A file on disk that holds a document or, as an archive, several.
 
     `group` is the folder that was given, if the file was found in one among others, else the file itself; `date` and

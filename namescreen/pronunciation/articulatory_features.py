@@ -17,10 +17,10 @@ words (`wordlists/build/sound_costs.py`).
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import cache
 from itertools import combinations_with_replacement
 from operator import mul
+from typing import NamedTuple
 
 from ..tables import open_table
 from .phones import LETTER_OF, SCHWA
@@ -29,8 +29,7 @@ __all__ = ["CONSONANT", "CONSONANT_FEATURES", "GLIDES", "SIBILANTS", "SONORANTS"
            "Consonant", "Vowel", "difference", "feature_differences", "percent_differences"]  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Consonant:
+class Consonant(NamedTuple):
     """A consonant of the IPA chart."""
 
     ipa: str
@@ -39,8 +38,7 @@ class Consonant:
     voiced: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Vowel:
+class Vowel(NamedTuple):
     """A vowel of the IPA chart, by where it begins and, for a diphthong, where it ends (an IPA symbol).
 
     `height` and `backness` are the chart's rows and columns; `tense` as English phonology uses the word.

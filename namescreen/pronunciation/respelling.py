@@ -9,7 +9,6 @@ as their letters usually do; dh is the first sound of "this", zh the middle one 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import lru_cache
 from itertools import pairwise
 
@@ -50,8 +49,8 @@ def _closed(syllables: tuple[Syllable, ...]) -> tuple[Syllable, ...]:
     closed = list(syllables)
     for at, (here, after) in enumerate(pairwise(syllables)):
         if here.stress and here.nucleus in _SHORT and not here.coda and len(after.onset) == 1:
-            closed[at] = replace(closed[at], coda=after.onset)
-            closed[at + 1] = replace(after, onset=())
+            closed[at] = closed[at]._replace(coda=after.onset)
+            closed[at + 1] = after._replace(onset=())
     return tuple(closed)
 
 

@@ -10,8 +10,8 @@ Phonology, 1992, chapter 6).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from .phones import is_vowel
 
@@ -35,8 +35,7 @@ _PAIRS = frozenset(
 """Two consonants that may open an English syllable (Giegerich 1992, section 6.3; from memory)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Syllable:
+class Syllable(NamedTuple):
     """Consonants before the vowel, the vowel without its stress digit, consonants after it, and the stress
     (1 primary, 2 secondary, 0 none)."""
 

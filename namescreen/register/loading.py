@@ -7,9 +7,9 @@ import json
 import os
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import asdict, dataclass, fields
+from dataclasses import asdict, fields
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from ..errors import DataError, InputError, Problem
 from ..files import sha256_of
@@ -239,8 +239,7 @@ def _made(kind: type[Made], values: Mapping[str, Any]) -> Made:
     return kind(**values)
 
 
-@dataclass(frozen=True, slots=True)
-class About:
+class About(NamedTuple):
     """What a prepared register holds."""
 
     path: Path

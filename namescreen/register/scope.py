@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from ..marks.columns import DEAD, MarkColumns
 from .store import damage_reported, open_store
@@ -21,8 +21,7 @@ if TYPE_CHECKING:
 __all__ = ["Filter", "Scope", "open_arrays"]
 
 
-@dataclass(frozen=True, slots=True)
-class Filter:
+class Filter(NamedTuple):
     """Which marks of a register count. A filter leaves out only marks that state otherwise."""
 
     classes: frozenset[int] = frozenset()

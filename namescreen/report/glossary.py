@@ -5,15 +5,14 @@ The sources were cited from memory by section; the words are ours.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from ..policy import LIKELY_REFUSED, OTHER_GOODS, PLAINLY_DESCRIPTIVE, PLAINLY_OTHER, STEPS
 
 __all__ = ["GLOSSARY", "Term"]
 
 
-@dataclass(frozen=True, slots=True)
-class Term:
+class Term(NamedTuple):
     """A term, what it means here, and where the trade defines it."""
 
     term: str

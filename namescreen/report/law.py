@@ -8,7 +8,7 @@ the offices, and a qualified adviser, decide.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from ..plain_text import some
 from ..territories import EU_MEMBERS, law_of, territory
@@ -29,8 +29,7 @@ _FIVE_LATER_ALONE = _FIVE.replace("registration,", "the end of the time to oppos
 _THREE = "after three years without use anyone may ask to end a registration, and its owner then has to show use"
 
 
-@dataclass(frozen=True, slots=True)
-class Practice:
+class Practice(NamedTuple):
     """How one office, or a group of offices, deals with earlier marks.
 
     `markets` are its territories (see `namescreen.territories`). `refuses` says whether the office itself refuses a

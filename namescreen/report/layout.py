@@ -8,7 +8,7 @@ by its first cell, with the other cells under their headings.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from ..plain_text import cell, table, width
 
@@ -18,8 +18,7 @@ WIDEST = 100
 """Columns of a table that stands as one in Markdown (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(NamedTuple):
     """A table of raw texts under `heads`; `numeric` columns are set to the right."""
 
     heads: tuple[str, ...]
@@ -53,8 +52,7 @@ class Table:
         yield line
 
 
-@dataclass(frozen=True, slots=True)
-class Either:
+class Either(NamedTuple):
     """What a page shows as one table, and plain Markdown in another way."""
 
     on_a_page: Table

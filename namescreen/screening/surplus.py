@@ -8,8 +8,8 @@ letters.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from ..lexicon import kinds, lexicon
 from ..marks.mark import Mark
@@ -34,8 +34,7 @@ _UNTOLD = frozenset(("and", "the", "of", "by"))
 """Small words that are left out without a word about it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rest:
+class Rest(NamedTuple):
     """What is left of a name and of a mark (`ours`, `theirs`) without the words that are `left_out` of either, and what
     its closeness `counts`, in [0, 1]."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from .spoken_forms import spoken_forms
 from .tokenization import MAX_LENGTH, tokenize
@@ -12,8 +12,7 @@ from .tokenization import MAX_LENGTH, tokenize
 __all__ = ["Name", "parse"]
 
 
-@dataclass(frozen=True, slots=True)
-class Name:
+class Name(NamedTuple):
     """A name, split into words and folded once.
 
     `text` is the name as given, trimmed; `words` its folded words, in order; `spoken` the ways it may be read

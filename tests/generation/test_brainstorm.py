@@ -182,7 +182,7 @@ def test_a_coined_name_that_is_heard_as_a_word_is_remarked_on(studio: Brief) -> 
     springe = Proposal("Springe", ("springe",), "blend", "", ("spring", "hinge"), "spri",
                        ("S", "P", "R", "IH1", "NG"))  # fmt: skip
     assert flags.of(springe) == ("heard as spring",)
-    assert flags.of(replace(springe, construction="changed")) == ()
+    assert flags.of(springe._replace(construction="changed")) == ()
 
 
 def test_what_is_left_out_is_told_with_the_reason(studio: Brief, tmp_path: Path) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -209,10 +208,10 @@ def test_a_registered_mark_taken_over_whole_for_identical_goods_is_never_minor()
     """Court of Justice, C-196/11 P, F1-Live; nothing is credited for other goods, to what has ended, or elsewhere."""
     weak = Conflict(0.3, 0.3, 0.3, 1.0, credited=True)
     assert level_of(weak.concern) is Level.LOOK
-    assert level_of(replace(weak, crowded=True).concern) is Level.LOOK
+    assert level_of(weak._replace(crowded=True).concern) is Level.LOOK
     for milder in (
-        replace(weak, credited=False), replace(weak, goods=0.6), replace(weak, ended=True), replace(weak, bites=False),
-        replace(weak, goods=None),
+        weak._replace(credited=False), weak._replace(goods=0.6), weak._replace(ended=True), weak._replace(bites=False),
+        weak._replace(goods=None),
     ):  # fmt: skip
         assert level_of(milder.concern) < Level.LOOK
 
@@ -286,12 +285,12 @@ def test_goods_of_a_mark_are_read_in_the_languages_of_its_territory(tmp_path: Pa
 def test_the_same_name_that_has_ended_is_minor_for_goods_like_ours_though_it_describes() -> None:
     dead = Conflict(1.0, 1.0, 1.0, 0.95, ended=True, descriptive=True)
     assert level_of(dead.concern) is Level.MINOR
-    assert level_of(replace(dead, goods=0.0).concern) is Level.NOTHING
-    assert level_of(replace(dead, appearance=0.8).concern) is Level.NOTHING
+    assert level_of(dead._replace(goods=0.0).concern) is Level.NOTHING
+    assert level_of(dead._replace(appearance=0.8).concern) is Level.NOTHING
 
 
 def test_words_that_describe_and_are_hardly_told_apart_ask_for_a_closer_look() -> None:
     weak = Conflict(0.8, 0.75, 0.7, 0.68, descriptive=True)
     assert level_of(weak.concern) is Level.LOOK
-    assert level_of(replace(weak, sound=0.6).concern) is Level.MINOR
-    assert level_of(replace(weak, goods=0.4).concern) is Level.MINOR
+    assert level_of(weak._replace(sound=0.6).concern) is Level.MINOR
+    assert level_of(weak._replace(goods=0.4).concern) is Level.MINOR

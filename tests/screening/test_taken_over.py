@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -109,8 +108,8 @@ def test_a_mark_that_adds_only_a_house_mark_stands_before_one_that_shares_a_part
     found = screened(tmp_path, "Duskfall", rows, ("DE",))
     assert max(found, key=lambda one: one.concern).mark.text == "OSTERLIN DUSKFALL"
     whole = Conflict(0.6, 0.6, 0.6, 1.0)
-    assert replace(whole, over_whole=True).concern == pytest.approx(OVER_WHOLE * whole.concern)
-    assert replace(whole, over_whole=True, crowded=True).concern < whole.concern
+    assert whole._replace(over_whole=True).concern == pytest.approx(OVER_WHOLE * whole.concern)
+    assert whole._replace(over_whole=True, crowded=True).concern < whole.concern
 
 
 def test_what_a_generic_name_shares_is_free_to_all(tmp_path: Path) -> None:
@@ -120,7 +119,7 @@ def test_what_a_generic_name_shares_is_free_to_all(tmp_path: Path) -> None:
     assert beside.free
     assert beside.level < Level.SERIOUS
     assert same.knockout
-    assert replace(Conflict(0.6, 0.6, 0.8, 1.0), free=True).concern == pytest.approx(0.8 * FREE_TO_ALL)
+    assert Conflict(0.6, 0.6, 0.8, 1.0)._replace(free=True).concern == pytest.approx(0.8 * FREE_TO_ALL)
 
 
 def test_a_place_or_a_plural_is_not_taken_over_or_added() -> None:

@@ -9,7 +9,7 @@ vowel (work-a-holic); one word set inside the other in the place of a stretch li
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from .source_word import Source
 
@@ -18,8 +18,7 @@ __all__ = ["KINDS", "Cut", "cuts", "shared"]
 KINDS = ("joined", "turned", "beginnings", "linked", "inside", "endings")
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(NamedTuple):
     """One candidate: its text, how it was joined, and which letters of the sources it holds.
 
     `front` letters are kept from the beginning of `first` (which may be the second source, if `kind` is

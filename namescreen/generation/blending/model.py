@@ -5,8 +5,8 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Collection
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from ...tables import open_table
 from ...text import MAX_LENGTH
@@ -17,8 +17,7 @@ from .source_word import Source, source
 __all__ = ["Blend", "blends", "explain", "rank"]
 
 
-@dataclass(frozen=True, slots=True)
-class Blend:
+class Blend(NamedTuple):
     """A blend of two words.
 
     `score` is the share of belief, in [0, 1], that the model gives to this blend among all candidates of its

@@ -7,8 +7,8 @@ ch. 18); the suffixes here begin with a consonant, and an idea that ends in the 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from ...tables import open_table
 from ..candidate import Proposal
@@ -22,8 +22,7 @@ __all__ = ["Affix", "affixed", "affixes", "propose"]
 NAME = "affix"
 
 
-@dataclass(frozen=True, slots=True)
-class Affix:
+class Affix(NamedTuple):
     """A prefix ("un-") or suffix ("-ling"): the part of speech it is put to, what it means, the tones it suits."""
 
     form: str

@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import islice
+from typing import NamedTuple
 
 from rapidfuzz.distance import Indel, Postfix, Prefix
 
@@ -56,8 +56,7 @@ original by its words: points of seven, by least squares on the readings (with e
 correlation is 0.38; the best three of each brief's 17 have mean 4.2, 0.39 at 5 or more and 0.13 at 2 or less)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Slot:
+class Slot(NamedTuple):
     """A part of a familiar word or saying that may give way: what stands before and after it, its sounds as a code,
     whether it carries the main stress, and how many sounds of its word come before it."""
 
@@ -124,7 +123,7 @@ def propose(material: Material) -> Iterator[Proposal]:
     for _, idea, spoken, slot, clear in found:
         if unfit_in(slot.original.casefold()):
             continue
-        proposal = replace(changed(idea, slot, spoken), unmixed=clear)
+        proposal = changed(idea, slot, spoken)._replace(unmixed=clear)
         if proposal.heard >= _HEARD:
             yield proposal
 
