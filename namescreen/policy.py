@@ -184,9 +184,10 @@ class Conflict(NamedTuple):
     with the name, `over_whole` that one is taken over whole, and what the other adds is a house mark or says little,
     and `free` that the name is generic for the goods, so that others may use what it shares. `credited` says that the
     name takes over the whole of a registered mark that does not name its own goods, or is close to one as a whole,
-    `descriptive` that it shares with the name only words that describe the goods, `rest` is the closeness of what is
-    left without words that seldom keep marks apart, in [0, 1] (`screening.surplus`), 0 if none is, and `abroad` that
-    few buyers where the mark holds know both its language and that of the name.
+    `descriptive` that it shares with the name only words that are weak there, `beside` that the mark has something
+    stronger beside these, `rest` is the closeness of what is left without words that seldom keep marks apart, in [0, 1]
+    (`screening.surplus`), 0 if none is, and `abroad` that few buyers where the mark holds know both its language and
+    that of the name.
     """
 
     appearance: float
@@ -205,6 +206,7 @@ class Conflict(NamedTuple):
     descriptive: bool = False
     rest: float = 0.0
     lapsed: bool = False
+    beside: bool = False
 
     @property
     def identical(self) -> bool:
@@ -274,7 +276,9 @@ class Conflict(NamedTuple):
             value = max(value, STEPS[1][0])
         if self.descriptive and not self.near_identical:
             value = min(value, MOST_MINOR)
-            if self.comparable and min(self.appearance, self.sound) >= HARDLY_TOLD_APART:
+            live = not self.ended and not self.lapsed and self.bites is not False
+            near = not self.beside and min(self.appearance, self.sound) >= HARDLY_TOLD_APART
+            if live and near and share >= OTHER_GOODS:
                 value = CREDITED
         if self.credited and self.goods is not None and self.goods >= IDENTICAL_GOODS:
             value = max(value, CREDITED)

@@ -183,7 +183,7 @@ def reasons(one: Features, other: Features, scores: Scores) -> tuple[str, ...]:
             _about_sound(one, other, scores),
             _about_meaning(ours, theirs, scores, _heard_as(one, other)),
             _about_languages(one, other) or _about_languages(other, one) if _may_be_translated(scores) else "",
-            _about_strength(ours, theirs),
+            _about_strength(ours, theirs, {*one.name.words} & {*other.name.words}),
         )
         if sentence
     )
@@ -320,11 +320,14 @@ def _without_small_words(words: Sequence[str]) -> list[str]:
     return [word for word in words if word not in ARTICLES and "function word" not in kinds(word)]
 
 
-def _about_strength(ours: Side, theirs: Side) -> str:
+def _about_strength(ours: Side, theirs: Side, whole: set[str]) -> str:
+    """Which words that both have are weak; of a word that both have `whole` no part is one."""
     weak = [
         word.letters
         for word in ours
-        if word.weight.strength < WEAK and any(word.letters == match.letters for match in theirs)
+        if word.weight.strength < WEAK
+        and any(word.letters == match.letters for match in theirs)
+        and not any(word.letters != one and word.letters in one for one in whole)
     ]
     if weak:
         told = ", ".join(f'"{word}"' for word in weak)

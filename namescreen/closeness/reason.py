@@ -19,6 +19,7 @@ class About(StrEnum):
     WHAT_IS_SAID = "what both say"
     TRANSLATION = "what one says in another language"
     WEAK = "weak words"
+    WEAK_ALONE = "that only weak words are shared"
     OTHER = ""
 
 

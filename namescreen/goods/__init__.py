@@ -21,6 +21,10 @@ if TYPE_CHECKING:
     from .distinctiveness import LanguageFinding as LanguageFinding
     from .distinctiveness import MarketFinding as MarketFinding
     from .distinctiveness import distinctiveness as distinctiveness
+    from .elements import Element as Element
+    from .elements import Weak as Weak
+    from .elements import element as element
+    from .elements import weakest as weakest
     from .phrases import GoodsWord as GoodsWord
     from .phrases import Item as Item
     from .phrases import goods_words as goods_words
@@ -42,16 +46,19 @@ __all__ = [
     "GRADES",
     "ClassGuess",
     "Distinctiveness",
+    "Element",
     "GoodsWord",
     "Item",
     "LanguageFinding",
     "MarketFinding",
     "ProtectedSign",
     "Relatedness",
+    "Weak",
     "class_chances",
     "classes",
     "distinctiveness",
     "distinctiveness_by_item",
+    "element",
     "goods_words",
     "in_english",
     "items",
@@ -61,6 +68,7 @@ __all__ = [
     "protected_signs",
     "relatedness",
     "remark",
+    "weakest",
     "weakness",
 ]
 
@@ -71,6 +79,7 @@ _HOMES = {
     "distinctiveness": (
         "GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness",
     ),
+    "elements": ("Element", "Weak", "element", "weakest"),
     "phrases": ("GoodsWord", "Item", "goods_words", "items"),
     "protected": ("ProtectedSign", "protected_signs"),
     "relatedness": ("GRADES", "Relatedness", "relatedness"),

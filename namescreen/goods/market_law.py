@@ -108,7 +108,8 @@ def _as_read_there(found: Sequence[LanguageFinding], law: str, markets: Iterable
     """The worst of the findings `found` that count under a law; of those alike the one in the language that buyers
     there read first, then that of another market."""
     first = found[0]
-    own, common = languages_of((law,), main=True), (*languages_of(markets or ()), *COMMON)
+    own = languages_of((law,), main=True) if law != "EU" else ()
+    common = (*languages_of(markets or ()), *COMMON)
     order = {language: at for at, language in reversed([*enumerate((*own, *common))])}
     alike = (one for one in found if (one.category, one.score, bool(one.meaning)) == _rank_of(first))
     return min(alike, key=lambda one: order.get(one.language, len(order)))

@@ -115,8 +115,8 @@ def bounded(judged: tuple[Judged, ...], category: str, points: float) -> tuple[s
     descriptive as a whole, nor is one whose every word has no tie to the goods."""
     if not judged or category in CATEGORIES[3:]:
         return category, points
-    if category == "suggestive" and all(is_without_tie(one) and not one.coined for one in judged):
-        return "arbitrary", points
+    if category == "suggestive" and all(is_without_tie(one) or is_own_name(one) for one in judged):
+        return "arbitrary", max(points, RANGES["arbitrary"][0])  # it suggests nothing
     if category == "suggestive" and _is_coloured_image(judged):
         return "arbitrary", max(points, RANGES["arbitrary"][0])
     free = [one for one in judged if is_without_tie(one) or is_own_name(one)]

@@ -17,7 +17,7 @@ from .law import objection, on_added_words, on_weak_marks
 from .model import CloseMark, Report
 from .register_facts import held_in
 
-__all__ = ["in_which_way"]
+__all__ = ["in_which_way", "told_about"]
 
 _VERY_CLOSE = 0.8  # closeness in one aspect that is always told (common practice, no source)
 _STEM = 5  # letters of a word that has forms
@@ -55,7 +55,7 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
         return f"shares {some(telling)} with {name} and is close {_close_in(told, found)}: {asked}"
     if found.translation:
         return f"says it in {language_name(found.translation)}: would the shared idea alone be held against {name}"
-    said = told_of(found.foreign) or _translated(found)
+    said = told_of(found.foreign) or told_about(found, About.TRANSLATION)
     if said and max(found.appearance, found.sound) < ALIKE:
         read = shorten(said.partition("; ")[0].rstrip("."), 130)
         return f"says something alike ({read}): would the shared idea alone be held against {name}"
@@ -71,10 +71,10 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
     return f"is close {_close_in(told, found)}: {asked}"
 
 
-def _translated(found: CloseMark) -> str:
-    """The reason that tells what one of the two says in another language; "" if none does."""
+def told_about(found: CloseMark, what: About) -> str:
+    """The first reason that is about something; "" if none is."""
     told = zip(found.reasons, found.about, strict=False)
-    return next((reason for reason, about in told if about == About.TRANSLATION), "")
+    return next((reason for reason, about in told if about == what), "")
 
 
 def _close_in(aspects: str, found: CloseMark) -> str:

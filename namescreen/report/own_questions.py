@@ -108,7 +108,8 @@ _PLACES = {
 
 
 def _laws_on_places(found: Distinctiveness) -> str:
-    return "; ".join(_PLACES[one.market] for one in found.markets if one.market in _PLACES)
+    known = (one.market for one in found.markets if one.market not in found.strange_in)
+    return "; ".join(_PLACES[market] for market in known if market in _PLACES)
 
 
 def _on_a_place(name: str, goods: str, found: Distinctiveness) -> str:

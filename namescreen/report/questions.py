@@ -5,11 +5,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from ..closeness.reason import About
 from ..lexicon.language_codes import language_name
 from ..marks.term import when_it_ended
 from ..outcome import NotChecked
 from ..plain_text import shorten, some
-from ..policy import Level, flaw_of_its_own
+from ..policy import PLAINLY_OTHER, Level, flaw_of_its_own
 from ..screening.translated import known_to_buyers, said_from
 from ..territories import languages_of
 from ..text import parse
@@ -23,7 +24,7 @@ from .findings import (
     matters,
 )
 from .law import objection, on_citing_offices, on_translation
-from .likeness import in_which_way
+from .likeness import in_which_way, told_about
 from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
@@ -175,7 +176,7 @@ def _asked(entry: NameEntry, report: Report) -> list[tuple[CloseMark, str]]:
             if found in others and len(others) > 1:  # one question for all of them
                 question = _on_other_goods(others) if found is others[0] else ""
             alike = found.bites is not False and not found.mark.is_dead and not is_of_other_goods(found)
-            if question and alike and describes(entry):
+            if question and alike:
                 question += _on_its_reach(found, entry)
             further = on_namesakes(found, name, report) if question else on_dead_namesakes(found, report)
             if question or further or found in others:
@@ -196,19 +197,34 @@ def _on_other_goods(found: Sequence[CloseMark]) -> str:
     the goods are similar, then whether a mark reaches further."""
     more = [f"{len(found) - _MARKS} more"] if len(found) > _MARKS else []
     told = some([*map(_cited, found[:_MARKS]), *more])
-    return (
-        f"{told} are the same name, for other goods: would these be held similar to ours all the same? If not, is one "
-        "of these marks known well enough to be protected beyond them?"
-    )
+    near = any(_may_be_similar(one) for one in found)
+    return f"{told} are the same name, for other goods: {_asked_of_other_goods('is one of these marks', near=near)}"
+
+
+def _may_be_similar(found: CloseMark) -> bool:
+    """Whether goods that are called other ones have something in common all the same."""
+    return isinstance(found.goods, NotChecked) or found.goods.score >= PLAINLY_OTHER
+
+
+def _asked_of_other_goods(is_one: str, *, near: bool) -> str:
+    """What is asked of the same name for other goods, mildly where these plainly have nothing in common with ours."""
+    if near:
+        similar = "would these be held similar to ours all the same? If not,"
+        return f"{similar} {is_one} known well enough to be protected beyond them?"
+    return f"these have nothing in common with ours, so only a mark of repute reaches them: {is_one} known so well?"
 
 
 def _on_its_reach(found: CloseMark, entry: NameEntry) -> str:
-    """What is asked of a live mark that shares with a descriptive name what describes the goods; "" where it shares no
-    more than a part of it."""
+    """What is asked of a live mark where all that both share is weak, by what it is to the buyers there, or of one that
+    shares with a descriptive name what describes the goods; "" where it shares no more than a part of it."""
+    pictured = ", and it has a picture too" if found.mark.mark_type in ("combined", "figurative") else ""
+    if weak := told_about(found, About.WEAK_ALONE):
+        return f" {weak.rstrip('.')}{pictured}: how far does such a mark reach?"
+    if not describes(entry):
+        return ""
     shares = {*parse(found.mark.text).words} & {*entry.words}
     if not (found.knockout or found.overall >= _MUCH_THE_SAME or (shares and shares == {*entry.words})):
         return ""
-    pictured = ", and it has a picture too" if found.mark.mark_type in ("combined", "figurative") else ""
     return f" What both share may describe the goods{pictured}: how far does such a mark reach?"
 
 
@@ -258,10 +274,7 @@ def _on_mark(found: CloseMark, name: str, report: Report, *, generic: bool) -> s
         )
         question = f"{title} is {same}: {similar}? If so, {objection(name, held_in(found.mark, report))}?"
     elif near:
-        question = (
-            f"{title} is {same}, for other goods: would these be held similar to ours all the same? If not, is it "
-            "known well enough to be protected beyond them?"
-        )
+        question = f"{title} is {same}, for other goods: {_asked_of_other_goods('is it', near=_may_be_similar(found))}"
     elif found.translation and mark_level(found) >= (Level.LOOK if is_of_other_goods(found) else Level.MINOR):
         question = (
             f"{title} is {name} in {language_name(found.translation)}: would buyers who know both take one for the "

@@ -9,22 +9,20 @@ from functools import cache
 from heapq import nlargest
 from typing import TYPE_CHECKING, TypeVar
 
-from ..errors import DataError
 from ..marks.mark import Mark
-from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
-from ..policy import CLOSE_AS_A_WHOLE, EVEN, NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
+from ..policy import NEAR_IN_APPEARANCE, Level, is_close, level_of, most_concern
 from ..territories import domain_endings, languages_of, spoken_in, understood_in
 from ..text import parse
-from .crowd import ONLY_DESCRIPTION, SharedWord, crowded_in, divided, shared_words, shares_only, shares_only_description
+from .crowd import SharedWord, crowded_in, divided, shared_words, shares_only
 from .foreign_words import ForeignWord, told_of
 from .heard import SOME_SOUND
-from .in_markets import as_heard_where, freed
+from .in_markets import freed
+from .judging import Near, judged, made, told_first
 from .owners import by_owner, gravest_first
 from .results import CloseMark, Screening
-from .surplus import adds_surplus, closer_rest
-from .taken_over import is_credited, one_holds_the_other, taken_over
+from .surplus import adds_surplus
 from .translated import foreign_words_held, other_forms, rest_of, translated_in
 
 if TYPE_CHECKING:
@@ -69,13 +67,13 @@ class Checks:
 
     def screening(self, name: str, marks: tuple[CloseMark, ...] | NotChecked) -> Screening:
         """Every check for a name whose close marks are known."""
-        distinctiveness = _made("distinctiveness", lambda: self._distinctiveness(name))
+        distinctiveness = made("distinctiveness", lambda: self._distinctiveness(name))
         if not isinstance(marks, NotChecked):
             marks = freed(marks, name, distinctiveness, self.today)
         if _is_coined(distinctiveness) and not isinstance(marks, NotChecked):
             marks = tuple(map(_with_no_meaning, marks))
-        readings = _made("readings", lambda: self._readings(name))
-        addresses = _made("addresses", lambda: self._addresses(name))
+        readings = made("readings", lambda: self._readings(name))
+        addresses = made("addresses", lambda: self._addresses(name))
         coverage, missing = self._coverage()
         parts = (marks, distinctiveness, readings, addresses)
         close = () if isinstance(marks, NotChecked) else marks
@@ -90,7 +88,7 @@ class Checks:
 
     def other_forms(self, name: str) -> tuple[str, ...]:
         """The name in other words: as compounds of the buyers' languages, and in English."""
-        found = _made("close_marks", lambda: other_forms(name, self._buyers()))
+        found = made("close_marks", lambda: other_forms(name, self._buyers()))
         return () if isinstance(found, NotChecked) else found
 
     def shared_words(self, name: str, register: Register) -> tuple[SharedWord, ...]:
@@ -107,7 +105,7 @@ class Checks:
             return held_in(mark, self.markets) or ("",)
 
         own = self._own_classes()
-        found = _made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
+        found = made("close_marks", lambda: shared_words(name, register, self.goods, own, counts, related, where))
         return () if isinstance(found, NotChecked) else found
 
     def close_marks(
@@ -172,7 +170,7 @@ class Checks:
             held = self._asked(name, marks[0], closeness, foreign_words_held) or ()
         if not is_close(closeness.overall, closeness.meaning) and not language:
             return ()
-        closeness = _told_first(f"{told_of(held)}." if held else "", closeness)
+        closeness = told_first(f"{told_of(held)}." if held else "", closeness)
         judged = (self._judged(name, mark, closeness, language, said, held) for mark in marks)
         return by_owner(sorted(judged, key=lambda one: gravest_first(one, self.today)), len(hit.marks))
 
@@ -189,43 +187,15 @@ class Checks:
             return None
         buyers, local = self._buyers(), languages_of(mark.territories) if mark.territories else ()
         asked = sorted(buyers, key=lambda language: language not in local)
-        found = _made("meaning", lambda: how(said, mark.text, asked))
+        found = made("meaning", lambda: how(said, mark.text, asked))
         return None if isinstance(found, NotChecked) else found
 
     def _judged(
         self, name: str, mark: Mark, closeness: Closeness, language: str, said: str, foreign: tuple[ForeignWord, ...]
     ) -> CloseMark:
-        from ..closeness import compare
-
-        related = _made("goods_relatedness", lambda: self._relatedness(mark))
-        bites = bites_in(mark, self.markets) if self.markets else None
-        until, lapsed = renewable_until(mark, self.today), probably_lapsed(mark, self.today)
-        held = held_in(mark, self.markets)
-        whole = taken_over(name, mark, self.goods)
-        descriptive = most_concern(closeness.overall) >= EVEN and self._shares_only_description(name, mark.text)
-        credited = not lapsed and (
-            is_credited(whole, mark)
-            if whole is not None
-            else descriptive and closeness.overall >= EVEN and one_holds_the_other(name, mark)
-        )
-        credited = credited or (not lapsed and mark.status == "live" and closeness.overall >= CLOSE_AS_A_WHOLE)
-        rest, told = (0.0, "") if descriptive else closer_rest(name, mark, self.goods, whole, closeness.overall)
-        closeness = _told_first(told, closeness)
-        closeness = _told_first(ONLY_DESCRIPTION if descriptive else "", closeness)
-        closeness = _told_first("" if whole is None else str(whole), closeness)
-        judged = CloseMark(
-            mark, closeness, related, False, bites=bites, translation=language if said == name else "",
-            translated_rest=compare(said, mark.text).meaning if said != name else 0.0,
-            renewable_until=until, lapsed=lapsed,
-            over_whole=whole is not None and not (whole.further or whole.second),
-            held=held if len(held) < len(self.markets) else (), holds=held if bites else (),
-            credited=credited, descriptive=descriptive, rest=rest, element=told if whole is None else str(whole),
-            foreign=foreign,
-        )  # fmt: skip
-        return as_heard_where(judged, name, said, language, self.markets)
-
-    def _shares_only_description(self, name: str, mark: str) -> bool:
-        return bool(self.goods) and _made("meaning", lambda: shares_only_description(name, mark, self.goods)) is True
+        related = made("goods_relatedness", lambda: self._relatedness(mark))
+        near = Near(mark, closeness, related, language, said, foreign)
+        return judged(name, near, self.goods, self.markets, self.today)
 
     def _may_bite(self, mark: Mark) -> bool:
         return bites_in(mark, self.markets) is not False
@@ -237,7 +207,7 @@ class Checks:
 
     def _own_classes(self) -> tuple[int, ...]:
         """The classes of the product; those that its goods are likely in, where none are stated."""
-        likely = _made("goods_relatedness", lambda: self.classes or (_likely_classes(self.goods) if self.goods else ()))
+        likely = made("goods_relatedness", lambda: self.classes or (_likely_classes(self.goods) if self.goods else ()))
         return () if isinstance(likely, NotChecked) else likely
 
     def _relatedness(self, mark: Mark) -> Relatedness | NotChecked:
@@ -286,7 +256,7 @@ class Checks:
         return tuple(one for one in self.languages if one.split("-")[0] != "en")
 
     def _coverage(self) -> tuple[tuple[Coverage, ...], tuple[NotChecked, ...]]:
-        found = _made("readings", lambda: _coverage(self._read_in(), self.markets))
+        found = made("readings", lambda: _coverage(self._read_in(), self.markets))
         return ((), (found,)) if isinstance(found, NotChecked) else found
 
     def _addresses(self, name: str) -> Estimate | NotChecked:
@@ -349,25 +319,6 @@ def _may_hide_a_knockout(close: CloseMark) -> bool:
     seen = (close, *close.others)
     live_unseen = close.marks > len(seen) and not any(one.mark.is_dead for one in seen)  # the dead come last
     return live_unseen and not close.knockout and close.conflict.near_identical
-
-
-def _told_first(sentence: str, closeness: Closeness) -> Closeness:
-    """`closeness` with a sentence, if there is one, as its first reason."""
-    if not sentence:
-        return closeness
-    from ..closeness import told_first
-
-    return told_first(sentence, closeness)
-
-
-def _made(check: str, make: Callable[[], Found | NotChecked]) -> Found | NotChecked:
-    """What a check finds; a table or package that it needs and cannot have makes it `NotChecked`."""
-    try:
-        return make()
-    except DataError as error:
-        return NotChecked(check, str(error))
-    except ImportError as error:
-        return NotChecked(check, f"this installation lacks a part that the check needs ({error})")
 
 
 def _goods_not_read(found: Distinctiveness | NotChecked) -> tuple[NotChecked, ...]:

@@ -9,7 +9,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from ..marks.mark import Mark
-from ..policy import STEPS, Conflict
+from ..policy import Conflict
 from ..text import parse
 from ..text.inflection import other_number
 
@@ -17,8 +17,7 @@ if TYPE_CHECKING:
     from ..register import Register
 
 __all__ = [
-    "CROWD", "ONLY_DESCRIPTION", "SharedWord", "crowded_in", "divided", "past_cases_tell", "says_little",
-    "shared_words", "shares_only", "shares_only_description",
+    "CROWD", "SharedWord", "crowded_in", "divided", "past_cases_tell", "says_little", "shared_words", "shares_only",
 ]  # fmt: skip
 
 CROWD = 3
@@ -28,18 +27,9 @@ RELATED = 0.4
 (0.5), as buyers meet a word in a whole field. Ours, not fitted."""
 MOST = 60
 """The most marks with one word whose goods are compared; of more, the count is the least that there are."""
-LONGEST_ENDING = 3
-"""Letters of an ending with which a word for the goods is the same word; ours."""
 SHORTEST, SURE = 3, 5
 """Letters of the shortest word that is counted; and from which it is seen at an end of any word: a shorter one only
 where the word divides there (owl in mossowl; ring not in spring)."""
-
-ONLY_DESCRIPTION = "All that both share describes the goods."
-"""What is told of a mark that shares only such words."""
-DESCRIBES = 0.5
-"""How plainly a word describes the goods from which it is called descriptive of them (`goods.description`). Ours."""
-LEAST_ALIKE = STEPS[-1][0]
-"""Closeness of what two names have besides from which they share more than words for the goods."""
 
 _EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
 
@@ -99,37 +89,6 @@ def shares_only(name: str, mark: str, crowded: Iterable[str], goods: str = "") -
     common = set(crowded)
     shared = {word for word in divided(name) if _holds(mark, word)}
     return bool(shared & common) and all(word in common or says_little(word, goods) for word in shared)
-
-
-def shares_only_description(name: str, mark: str, goods: str) -> bool:
-    """Whether all that two names have in common are words that describe the `goods` (TMEP 1207.01(b)(viii)), and the
-    rest of them is not alike."""
-    from ..closeness import features, score
-    from ..closeness.explanation import closest_divisions
-    from ..goods.description import describe_in_conflict
-
-    ours, theirs = closest_divisions(features(name), features(mark))
-    shared = {
-        word
-        for one in ours
-        for other in theirs
-        if _is_one_word(one.letters, other.letters)
-        for word in (one.letters, other.letters)  # a coined word is no form of the other
-    }
-    if not shared or any(describe_in_conflict(word, goods).weight < DESCRIBES for word in shared):
-        return False
-    rest = [
-        " ".join(one.letters for one in side if not any(_is_one_word(one.letters, word) for word in shared))
-        for side in (ours, theirs)
-    ]
-    return not all(rest) or score(*map(features, rest)).overall < LEAST_ALIKE
-
-
-def _is_one_word(one: str, other: str) -> bool:
-    """Whether two words are the same in either number, or one is the other with an ending (herbal, herbally)."""
-    shorter, longer = sorted((one, other), key=len)
-    ends = len(shorter) > SHORTEST and longer.startswith(shorter) and len(longer) - len(shorter) <= LONGEST_ENDING
-    return one == other or other in other_number(one) or ends
 
 
 def _holds(mark: str, word: str) -> bool:

@@ -4,7 +4,7 @@ nothing of a market where nobody reads German."""
 from __future__ import annotations
 
 import dataclasses
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from ..goods.verdicts import REFUSED
@@ -24,14 +24,22 @@ if TYPE_CHECKING:
 __all__ = ["as_heard_where", "freed"]
 
 
-def as_heard_where(close: CloseMark, name: str, said: str, language: str, markets: Sequence[str]) -> CloseMark:
+def as_heard_where(
+    close: CloseMark,
+    name: str,
+    said: str,
+    language: str,
+    markets: Sequence[str],
+    as_seen: Callable[[InMarket], InMarket] = lambda one: one,
+) -> CloseMark:
     """`close` as it is heard and understood in each market where it holds, and as it is where it asks for most
-    attention. `said` is what of the `name` it says in `language`; "" where it is no translation."""
+    attention. `said` is what of the `name` it says in `language`; "" where it is no translation. `as_seen` adds how
+    weak what both share is there."""
     asked = held_in(close.mark, markets) if close.bites else ()
     if not asked:  # in none, or nobody knows in which
-        return close.there(_heard(close, name, said, language, "", bites_where(close.mark, markets)))
+        return close.there(as_seen(_heard(close, name, said, language, "", bites_where(close.mark, markets))))
     each = [
-        _heard(close, name, said, language, market, bites_where(close.mark, (market,))) for market in asked
+        as_seen(_heard(close, name, said, language, market, bites_where(close.mark, (market,)))) for market in asked
     ]
     return dataclasses.replace(close, by_market=tuple(each)).where_gravest()
 
@@ -55,7 +63,10 @@ def freed(
         markets = plainly if holds_whole(close.mark.text, name) else named
         each = tuple(dataclasses.replace(one, free=everywhere or one.market in markets) for one in close.by_market)
         told = dataclasses.replace(close, by_market=each)
-        return told.where_gravest() if each else told.there(InMarket("", close.closeness, close.abroad, everywhere))
+        alone = InMarket(
+            "", close.closeness, close.abroad, everywhere, close.descriptive, close.credited, close.beside
+        )
+        return told.where_gravest() if each else told.there(alone)
 
     def with_others(close: CloseMark) -> CloseMark:
         each = (dataclasses.replace(close, others=(), marks=1), *close.others)

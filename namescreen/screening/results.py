@@ -55,20 +55,29 @@ def is_knockout(
     return _conflict(mark, closeness, goods_relatedness, bites).knockout
 
 
+_SEEN_AS = ("abroad", "free", "descriptive", "credited", "beside")
+"""The fields of a mark that say what buyers make of what it shares with the name."""
+
+
 @dataclass(frozen=True, slots=True)
 class InMarket:
     """A mark in a `market` where it holds: its `closeness` as buyers there hear it, whether few of them know both its
-    language and that of the name (`abroad`), and whether anyone there may use what it shares with the name (`free`)."""
+    language and that of the name (`abroad`), whether anyone there may use what it shares with the name (`free`),
+    whether that is weak there (`descriptive`), though the mark has something stronger `beside`, and whether it is
+    `credited` all the same."""
 
     market: str
     closeness: Closeness
     abroad: bool
     free: bool = False
+    descriptive: bool = False
+    credited: bool = False
+    beside: bool = False
 
     @property
-    def alike(self) -> tuple[float, bool, bool]:
+    def alike(self) -> tuple[float | bool, ...]:
         """In what markets may differ."""
-        return self.closeness.sound, self.abroad, self.free
+        return self.closeness.sound, *(getattr(self, name) for name in _SEEN_AS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,14 +107,15 @@ class CloseMark:
     `held` are the markets where it holds, if not all of them do. `crowded` says that it shares with the name only a
     word that many owners use, `over_whole` that one is taken over whole, and the other adds only what keeps nobody
     apart; `free` that anyone may use what both share, as the name is generic for the goods, or plainly describes them
-    and the mark holds it whole; `credited` that the name takes over the whole of a registered
-    mark, or is close to one as a whole, `descriptive` that they share only words which describe the goods, `rest` is
-    how close they are without words that seldom keep marks apart, and `abroad` that few buyers where it holds know both
-    languages (see `policy.Conflict`). `holds` are all the markets where it holds; () where that is not stated, or in
-    none. `by_market` tells how it is heard, understood and free in each of them. Closeness, `abroad`, `free` and
-    `knockout` are those of the market where it asks for most attention. `element` tells in a sentence what is common to
-    both where one takes it over from the other, or it is left without surplus words; "" for neither;
-    `foreign` which words of the name the mark says in another language. Both are among the reasons too.
+    and the mark holds it whole; `credited` that the name takes over the whole of a registered mark, or is close to one
+    as a whole, `descriptive` that they share only words which are weak there (see `weak_elements`), `beside` that the
+    mark has something stronger besides, `rest` is how close they are without words that seldom keep marks apart, and
+    `abroad` that few buyers where it holds know both languages (see `policy.Conflict`). `holds` are all the markets
+    where it holds; () where that is not stated, or in none. `by_market` tells how it is heard, understood, weak and
+    free in each of them. Closeness, `knockout` and what buyers make of it (`abroad` to `beside`) are those of the
+    market where it asks for most attention. `element` tells in a sentence what is common to both where one takes it
+    over from the other, or it is left without surplus words; "" for neither; `foreign` which words of the name the mark
+    says in another language. Both are among the reasons too.
     """
 
     mark: Mark
@@ -126,6 +136,7 @@ class CloseMark:
     credited: bool = False
     abroad: bool = False
     descriptive: bool = False
+    beside: bool = False
     rest: float = 0.0
     holds: tuple[str, ...] = ()
     by_market: tuple[InMarket, ...] = ()
@@ -166,8 +177,11 @@ class CloseMark:
     def there(self, one: InMarket) -> CloseMark:
         """This mark as it is in one of its markets."""
         found = self
-        if self.closeness is not one.closeness or (self.abroad, self.free) != (one.abroad, one.free):
-            found = replace(self, closeness=one.closeness, abroad=one.abroad, free=one.free)
+        if self.closeness is not one.closeness or any(getattr(self, name) != getattr(one, name) for name in _SEEN_AS):
+            found = replace(
+                self, closeness=one.closeness, abroad=one.abroad, free=one.free, descriptive=one.descriptive,
+                credited=one.credited, beside=one.beside,
+            )  # fmt: skip
         return found if found.conflict.knockout is found.knockout else replace(found, knockout=not found.knockout)
 
     def where_gravest(self) -> CloseMark:
@@ -184,8 +198,8 @@ class CloseMark:
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,
-            credited=self.credited, abroad=self.abroad, descriptive=self.descriptive, rest=self.rest,
-            lapsed=self.lapsed,
+            credited=self.credited, abroad=self.abroad, descriptive=self.descriptive,
+            rest=0.0 if self.descriptive else self.rest, lapsed=self.lapsed, beside=self.beside,
         )  # fmt: skip
 
     @property

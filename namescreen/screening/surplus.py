@@ -24,8 +24,6 @@ WEAK, HOUSE, ANOTHER_HOUSE = 0.92, 0.85, 0.8
 """What the closeness of what is left counts where praise and the like are left out, a house mark of the mark's owner,
 or a word of the name that may be the maker's own house mark. Ours, not fitted: so that the same element for the same or
 close goods is serious however much stands beside it, and the less so the more that says of the maker."""
-PLAINLY = 0.7
-"""Weakness of a word for the goods (`goods.weakness`) from which it keeps no marks apart. Ours."""
 SHORTEST = 3
 """Letters of the shortest rest that is compared."""
 _LISTED = 0.75
@@ -59,10 +57,13 @@ class Rest(NamedTuple):
         return f'"{self.ours}" and "{self.theirs}"'
 
 
-def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> Rest | None:
+def rest_of_both(
+    name: str, mark: Mark, goods: str, whole: TakenOver | None, markets: tuple[str, ...] = ("",)
+) -> Rest | None:
     """What is left of `name` and `mark` to be compared; None where nothing is left out, or too little is left. `whole`
-    is the element that one takes over from the other."""
-    ours, theirs, counts = _without_surplus(name, goods), _without_surplus(mark.text, goods), WEAK
+    is the element that one takes over from the other, `markets` where the mark holds ("": to readers of English)."""
+    ours, theirs = _without_surplus(name, goods, markets), _without_surplus(mark.text, goods, markets)
+    counts = WEAK
     if house := _house_in(mark, theirs, ours):
         theirs, counts = tuple(word for word in theirs if word not in house), HOUSE
     elif whole and not whole.by_mark and whole.further and all(map(_may_be_a_house_mark, whole.further)):
@@ -75,46 +76,54 @@ def rest_of_both(name: str, mark: Mark, goods: str, whole: TakenOver | None) -> 
 
 
 def closer_rest(
-    name: str, mark: Mark, goods: str, whole: TakenOver | None, overall: float
+    name: str, mark: Mark, goods: str, whole: TakenOver | None, overall: float, markets: tuple[str, ...] = ("",)
 ) -> tuple[float, str]:
     """How close what is left of `name` and `mark` is, as far as that counts, in [0, 1], and the sentence that tells it
     where no element taken over `whole` does; 0 and "" where they are no closer so than `overall`."""
     from ..closeness import features, score
 
-    left = rest_of_both(name, mark, goods, whole)
+    left = rest_of_both(name, mark, goods, whole, markets)
     close = left.counts * score(features(left.ours), features(left.theirs)).overall if left else 0.0
     return (close, "" if whole else str(left)) if close > overall else (0.0, "")
 
 
 def _strength(words: tuple[str, ...], goods: str) -> float:
     """What the strongest of some words says of the maker rather than of the goods, in [0, 1]: a weak element is not
-    recognised beside others."""
-    from ..goods import weakness
+    recognised beside others. A place is, where all else is for the goods."""
+    from ..goods import Weak, element, weakness
 
-    return max(1.0 - weakness(word, goods) for word in words)
+    def strength(word: str) -> float:
+        found = element(word, goods)
+        return 1.0 if found is not None and found.weak is Weak.PLACE else 1.0 - weakness(word, goods)
+
+    return max(map(strength, words))
 
 
 def adds_surplus(text: str, goods: str) -> bool:
     """Whether a name or mark holds words that seldom keep marks apart beside others."""
-    return _without_surplus(text, goods) != parse(text).words
+    return _without_surplus(text, goods, ("",)) != parse(text).words
 
 
 @lru_cache(maxsize=1 << 14)
-def _without_surplus(text: str, goods: str) -> tuple[str, ...]:
+def _without_surplus(text: str, goods: str, markets: tuple[str, ...]) -> tuple[str, ...]:
     """The words of a name without those that say nothing of the maker, or plainly what the goods are; all of them where
     these are all, or it is a set phrase, which may say something else."""
     words = parse(text).words
     if len(words) < 2 or lexicon().is_lemma(" ".join(words)):
         return words
-    kept = tuple(word for word in words if not (says_little(word, goods) or _praises(word) or _describes(word, goods)))
+    kept = tuple(
+        word for word in words if not (says_little(word, goods) or _praises(word) or _describes(word, goods, markets))
+    )
     return kept if any(len(word) >= SHORTEST for word in kept) else words
 
 
-def _describes(word: str, goods: str) -> bool:
-    """Whether a word plainly says what the goods are, or is said of them, so that any maker may add it."""
-    from ..goods import weakness
+def _describes(word: str, goods: str, markets: tuple[str, ...]) -> bool:
+    """Whether a word says what the goods are, or is said of them, in each of some markets, so that any maker may add
+    it."""
+    from ..goods import Weak, element
 
-    return weakness(word, goods) >= PLAINLY
+    found = [element(word, goods, market) for market in markets] if goods else []
+    return bool(found) and all(one is not None and one.weak >= Weak.DESCRIBES for one in found)
 
 
 @lru_cache(maxsize=1 << 13)

@@ -9,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namescreen.closeness import Closeness, compare, without_meaning
+from namescreen.closeness.reason import About, about
 from namescreen.goods import Relatedness
 from namescreen.marks import Mark
 from namescreen.marks.columns import MarkWriter
@@ -16,7 +17,6 @@ from namescreen.outcome import NotChecked
 from namescreen.policy import Conflict, Level, level_of
 from namescreen.register import Register, read_register
 from namescreen.screening import MOST_JUDGED, NOT_JUDGED, CloseMark, is_knockout, screen
-from namescreen.screening.crowd import ONLY_DESCRIPTION
 from namescreen.screening.owners import MOST_OWNERS
 from namescreen.screening.taken_over import is_credited, taken_over
 from tests.conftest import Run
@@ -264,7 +264,7 @@ def test_a_mark_that_shares_only_a_word_for_the_goods_is_minor_at_most(
     """TMEP 1207.01(b)(viii): words that describe the goods say little of the maker."""
     found = _only(tmp_path, name, mark, goods)
     assert found.level <= Level.MINOR
-    assert (ONLY_DESCRIPTION in found.closeness.reasons) is found.descriptive
+    assert (About.WEAK_ALONE in map(about, found.closeness.reasons)) is found.descriptive
 
 
 def test_a_shared_word_that_says_nothing_of_the_goods_is_looked_at(tmp_path: Path) -> None:
@@ -293,4 +293,5 @@ def test_words_that_describe_and_are_hardly_told_apart_ask_for_a_closer_look() -
     weak = Conflict(0.8, 0.75, 0.7, 0.68, descriptive=True)
     assert level_of(weak.concern) is Level.LOOK
     assert level_of(weak._replace(sound=0.6).concern) is Level.MINOR
-    assert level_of(weak._replace(goods=0.4).concern) is Level.MINOR
+    assert level_of(weak._replace(goods=0.4).concern) is Level.LOOK
+    assert level_of(weak._replace(goods=0.2).concern) is Level.MINOR
