@@ -16,7 +16,7 @@ from .composition import composition, has_other_own_word
 from .continuum import CATEGORIES
 from .description import SURNAMES, EvidenceKind
 from .evidence import read
-from .findings import Distinctiveness, LanguageFinding, MarketFinding
+from .findings import Distinctiveness, LanguageFinding, MarketFinding, Whole
 from .foreign import COMMON, known_languages, read_by_law, reading_in
 from .grounds import (
     languages_of,
@@ -33,8 +33,6 @@ from .nice import CLASSES
 from .phrases import goods_words, items, plain_words
 from .placement import (
     NO_CONTENT_WORD,
-    SAYING,
-    SAYINGS,
     finding_of,
 )
 from .places import place_of
@@ -43,7 +41,7 @@ from .renown import where_strange
 from .run_together import APART, written_apart
 from .shop_words import read_in_shops
 from .understood import is_understood
-from .whole_names import SLOGAN, SLOGANS, as_a_sign, message_of, with_message
+from .whole_names import WHOLE_REASONS, as_a_sign, with_whole
 from .wording import in_english, not_read, remark
 
 __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFinding", "distinctiveness"]
@@ -172,9 +170,8 @@ def _distinctiveness(
         for code, read_so in readings.items()
         if code != "en"
     )
-    message = message_of(plain_words(name), goods, held)
     findings = _worst_first(
-        with_message([english, *others], message),
+        with_whole([english, *others], name, goods, held),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
@@ -193,7 +190,7 @@ def _distinctiveness(
     elif unknown and worst.category == "fanciful":
         findings = [replace(one, category="arbitrary", score=min(one.score, UNSURE_SCORE)) for one in findings]
         worst = findings[0]
-    kinds_found = kinds_of_name(plain, judged, slogan=worst.reason == SLOGAN)
+    kinds_found = kinds_of_name(plain, judged, slogan=worst.whole is Whole.MESSAGE)
     by_law = by_each_law(name, goods, readings, findings, signs, markets, by_law_alone)
     weakest = min(by_law, key=lambda one: (CATEGORIES.index(one.category), one.score))
     surname = under_law(f'"{name}": a surname', SURNAMES, american=american) if weakest.called == "surname" else ""
@@ -290,10 +287,9 @@ def _reasons(
     if worst.language != "en":
         told = [f"{', '.join(said_in)}: {reason}" if reason == worst.reason else reason for reason in told]
     told = told if judged else [NO_CONTENT_WORD]
-    if worst.reason == SAYING:
-        told = [under_law(SAYING, SAYINGS, american=american)]
-    elif worst.reason == SLOGAN:
-        told.insert(0, under_law(SLOGAN, SLOGANS, american=american))
-    if surname and not any("a surname" in reason for reason in told):
+    if worst.whole in WHOLE_REASONS:
+        why, section = WHOLE_REASONS[worst.whole]
+        told = [under_law(why, section, american=american), *(told if worst.whole is not Whole.SAYING else ())]
+    if surname and not any(one.tells_surname for one in judged):
         told.insert(0, surname)
     return tuple(dict.fromkeys((*(f'"{one.sign}": {one.told or one.reason}' for one in serious), *told)))

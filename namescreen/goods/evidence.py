@@ -31,6 +31,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
+from .doing import DOERS
 from .firms import is_firm_word
 from .initials import are_initials, initials_of, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
@@ -40,7 +41,7 @@ from .places import is_settled_place, place_meant, place_of
 from .proper_names import after_given_name, is_surname
 from .purposes import is_use
 from .qualities import is_praise
-from .together import told_together
+from .together import DOING, as_told, say_what_goods_do, told_together
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
 from .words import is_trade_word, without_possessives
 
@@ -267,13 +268,16 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
     describes them least; None if it has no content word."""
     joined = _entries(plain := tuple(without_possessives(english).split()), goods, {})
-    ways = {joined} if all(map(lexicon().known, joined)) else {joined, plain}  # a term that labels have as one
+    doing = len(plain) == 2 and plain[1] in DOERS
+    ways = {joined} if all(map(lexicon().known, joined)) and not doing else {joined, plain}  # labels have a term as one
     found = (_as_one(words, goods) for words in sorted(ways))
     return max(filter(None, found), key=lambda one: one.evidence.weight, default=None)
 
 
 def _as_one(words: tuple[str, ...], goods: str) -> Judged | None:
     parts = [_as_meant(_judge(one, goods, False, False, None)) for one in _content_words(words, goods, {})]
+    if len(parts) == 2 and say_what_goods_do(parts[0], parts[1], goods):
+        return as_told(parts[0]._replace(word=" ".join(one.word for one in parts), evidence=NOTHING), DOING)
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
     return min(parts, key=lambda one: one.evidence.weight, default=None)

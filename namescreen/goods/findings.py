@@ -3,19 +3,30 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from enum import Enum
 from typing import Any
 
 from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked, Unread
 from .protected import ProtectedSign
 
-__all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding"]
+__all__ = ["Distinctiveness", "LanguageFinding", "MarketFinding", "Whole"]
+
+
+class Whole(Enum):
+    """What a name says as a whole that its words do not say apart."""
+
+    NOTHING = "nothing"
+    SAYING = "a set saying"
+    MESSAGE = "a promotional message"
+    USE = "what the goods are for"
 
 
 @dataclass(frozen=True, slots=True)
 class LanguageFinding:
     """How a name stands for readers of one language: the word that says most, and what it means in English (empty where
-    it is English or unknown); `sure`, 0 to 1, is how reliable the translation is."""
+    it is English or unknown); `sure`, 0 to 1, is how reliable the translation is; `whole` is what decides it, where no
+    word does."""
 
     language: str
     category: str
@@ -24,10 +35,11 @@ class LanguageFinding:
     meaning: str
     reason: str
     sure: float = 1.0
+    whole: Whole = Whole.NOTHING
 
     def to_json(self) -> dict[str, Any]:
-        """A plain dictionary."""
-        return {name: getattr(self, name) for name in self.__slots__}
+        """A plain dictionary; `reason` says what `whole` does."""
+        return {name: getattr(self, name) for name in self.__slots__ if name != "whole"}
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
+from ..lexicon.foreign_derivation import what_does
 from ..lexicon.letter_patterns import alphabet, has_model
 from ..lexicon.phrases import is_saying
 from ..tables import open_table
@@ -19,7 +20,7 @@ from .evidence import is_trade_word, read
 from .foreign_respelt import respelt_in
 from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
-from .native import DESCRIBES, LEAST_SURE, TOLD, by_its_parts, is_native, told
+from .native import DESCRIBES, LEAST_SURE, TOLD, by_doing, by_its_parts, is_native, told
 from .phrases import plain_words
 from .places import place_of
 from .proper_names import is_surname, is_trade_name
@@ -157,12 +158,18 @@ def _phrases(words: tuple[str, ...], goods: str, language: str) -> dict[str, Mea
         term = label_term(run, goods, language)
         said = Meaning(term.english, language, said=of_term(term)) if term is not None and term.weight else None
         ware = next((one for one in ware_names(run, language) if told(one, goods) >= TOLD), used_abroad(run, language))
-        said = said or (Meaning(ware, language) if ware else None)
+        said = said or (Meaning(ware, language) if ware else None) or _as_doing(each, goods, language)
         meaning = said or (Meaning("excellent", language) if is_praise(run, language) else None)
         if meaning is not None and taken.isdisjoint(places):
             taken.update(places)
             found[run] = meaning
     return found
+
+
+def _as_doing(words: Sequence[str], goods: str, language: str) -> Meaning | None:
+    """What a verb and its noun say in two words of a Romance language, if goods do so (corta todo)."""
+    parts = what_does("".join(words), language) if len(words) == 2 else ()
+    return by_doing(parts, goods, language) if parts and parts[1].written == words[0] else None
 
 
 def _listed(

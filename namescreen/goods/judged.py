@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ..lexicon import lexicon, zipf
-from .description import NOTHING, Evidence
+from .description import NOTHING, Evidence, EvidenceKind
 from .grounds import under_law
 from .places import place_of
 from .proper_names import is_surname
@@ -63,6 +63,13 @@ class Judged(NamedTuple):
     def stands_for(self) -> str:
         """The English word or words that it comes to."""
         return self.heard or (self.meaning.english if self.meaning else self.word)
+
+    @property
+    def tells_surname(self) -> bool:
+        """Whether its reason says that it is a surname."""
+        if self.evidence.is_told:
+            return self.evidence.kind is EvidenceKind.SURNAME
+        return not self.coined and not is_acronym(self.word) and is_surname(self.word)
 
     def reason(self, *, american: bool) -> str:
         """The evidence in a sentence, with the section of the American manual where American law counts."""

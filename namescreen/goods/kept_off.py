@@ -75,10 +75,18 @@ def keep_off(word: str, goods: str) -> bool:
     said, heads = said_of(goods)
     if heads & GUARDS:
         return True
+    against = said & GOODS_AGAINST[base]
     if context(goods).food and set(likely_classes(goods)) <= FOOD_CLASSES:
-        return False
+        return any(map(_is_tool, against))
     term = None if is_animal(base) else term_for(base, goods)
-    return not said.isdisjoint(GOODS_AGAINST[base]) or (term is not None and term.weight >= LEAST_TERM)
+    return bool(against) or (term is not None and term.weight >= LEAST_TERM)
+
+
+@lru_cache(maxsize=1 << 10)
+def _is_tool(word: str) -> bool:
+    """Whether a word names a made thing or a stuff for use, and no food in any of its leading senses."""
+    leading = [lexicon().domain(sense) for sense, _ in leading_senses(word, 3)]
+    return bool(leading) and not {"noun.food", "noun.plant"} & {*leading}
 
 
 def may_lack(word: str, goods: str) -> bool:
@@ -90,7 +98,7 @@ def may_lack(word: str, goods: str) -> bool:
 @lru_cache(maxsize=256)
 def said_of(goods: str) -> tuple[frozenset[str], frozenset[str]]:
     """The words of goods and what dictionaries call their heads, and the heads alone; in base forms."""
-    listed = items(goods)
+    listed = (*items(goods), *items(in_english(goods).english))
     heads = frozenset(item.head.removesuffix("s") for item in listed) | {item.head for item in listed}
     words = {word for item in listed for word in item.words} | {one.word for one in goods_words(goods)}
     words |= {f"{item.modifiers[-1]} {item.head}" for item in listed if item.modifiers}

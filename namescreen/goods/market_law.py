@@ -12,7 +12,7 @@ from .composition import is_surname_alone
 from .continuum import CATEGORIES, score
 from .description import COMMON_SURNAME, EvidenceKind
 from .evidence import read
-from .findings import LanguageFinding, MarketFinding
+from .findings import LanguageFinding, MarketFinding, Whole
 from .foreign import COMMON, SURE
 from .grounds import (
     ANY_LANGUAGE,
@@ -34,10 +34,11 @@ from .protected import ProtectedSign
 from .renown import known_in
 from .shop_words import OF_SHOPS, read_under
 from .understood import is_like_own, is_understood
-from .whole_names import SLOGAN
 
 __all__ = ["UNSURE_SCORE", "by_each_law"]
 
+WHOLE_NAMES = (Whole.MESSAGE, Whole.USE)
+"""What a name may say as a whole in a language of which it need not have a word that is translated."""
 UNSURE_SCORE = 0.75
 """The most that a name scores that looks like a word of a language of the buyers, which is not called fanciful. Ours;
 common practice, no source."""
@@ -69,7 +70,7 @@ def by_each_law(
         heard = languages_under(law, whole if law in TRANSLATING else others, markets) | read_under(law) & {*readings}
         barring = [one for one in findings if one.language in readings and one.category in CATEGORIES[:2]]
         heard |= {one.language for one in barring if is_like_own(readings[one.language], law)}
-        heard |= languages_under(law, [one.language for one in findings if one.reason == SLOGAN], markets)
+        heard |= languages_under(law, [one.language for one in findings if one.whole in WHOLE_NAMES], markets)
         if law in ANY_LANGUAGE:
             heard |= {one.language for one in barring if one.category == "generic"}
         first = _as_read_there([one for one in findings if one.language in heard], law, markets)
@@ -88,8 +89,9 @@ def by_each_law(
         obscure = geographic and first.category == "descriptive" and not _knows_the_place(read_so, signs, law, goods)
         if obscure:
             first = replace(first, category="arbitrary", score=max(first.score, UNSURE_SCORE))
-        told = kinds_of_name(readings["en"], read_so, slogan=first.reason == SLOGAN)
-        if first.reason != SLOGAN and any(one.evidence.weight >= PLAIN and not is_praise(one) for one in read_so):
+        told = kinds_of_name(readings["en"], read_so, slogan=first.whole is Whole.MESSAGE)
+        described = any(one.evidence.weight >= PLAIN and not is_praise(one) for one in read_so)
+        if first.whole is not Whole.MESSAGE and described:
             told = tuple(kind for kind in told if kind != "laudatory")  # it describes besides: the wider ground is told
         seen = (surname := _as_surname(readings)) and not (geographic and not obscure)
         one = _by_law(law, name, goods, first, told, geographic, surname if seen else "", unheard=unheard)

@@ -24,9 +24,11 @@ from .judged import Judged, Meaning
 from .lacking import said_to_lack
 from .phrases import goods_words
 from .qualities import is_quality
+from .together import DOING
 from .trade_words import called
 
-__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_its_parts", "is_native", "told", "unknown_meaning", "unknown_words"]
+__all__ = ["DESCRIBES", "LEAST_SURE", "TOLD", "by_doing", "by_its_parts", "is_native", "told", "unknown_meaning",
+           "unknown_words"]  # fmt: skip
 
 LEAST_SURE = 0.45
 """How sure a translation must be to be gone by in a language of the buyers; less is a minor sense of a word."""
@@ -42,6 +44,8 @@ SURE_PART, PLAIN_PART = 0.85, 4
 """How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
 LACKING_SURE = 0.9
 """How sure the meaning is of a word that says what goods lack: it says so in one way."""
+DOING_SURE = 0.9
+"""How sure the meaning is of a verb and its noun that say what goods do."""
 SHORTEST_HEAD = 3
 """The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
@@ -88,6 +92,8 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     if with_english := _with_english_goods(word, goods, language):
         return with_english
     parts = what_does(word, language)
+    if parts and (doing := by_doing(parts, goods, language)):
+        return doing
     if not parts and native_word(word, (language,)) is None:
         return None
     parts = parts or compound_of(word, language)
@@ -103,6 +109,14 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     bases = derived(word, language)
     found = _meaning((_fitting(bases, goods),), goods, language) if bases else None
     return found._replace(about=True) if found else None
+
+
+def by_doing(parts: tuple[Part, ...], goods: str, language: str) -> Meaning | None:
+    """What a noun and the verb before it say, if goods do so (quitamanchas, of soap for clothing: stain remover)."""
+    noun, verb = parts
+    ways = (f"{one.english} {verb.senses[0].english}" for one in noun.senses if one.score >= LEAST_SURE)
+    said = next((way for way in ways if (found := judge_phrase(way, goods)) and found.evidence == DOING), "")
+    return Meaning(said, language, DOING_SURE, guessed=True) if said else None
 
 
 def _with_english_goods(word: str, goods: str, language: str) -> Meaning | None:

@@ -72,7 +72,7 @@ noise squeak creak rattle wobble snore
 leak drip spill splash moisture water
 : bottle, cup, mug, flask, container, jar, lid, tap, faucet, pipe, hose, valve, roof, bucket, teapot, jug, candle,
   funnel, pen, ink, sealant, seal, tape, diaper, nappy, pouch, liner, tray, coaster, lunch box, bag, pot, bowl, watch,
-  phone
+  phone, rest, spoon rest, mat, saucer, jug, carafe
 slip skid wobble
 : mat, rug, carpet, sole, shoe, boot, sock, slipper, footwear, glove, grip, handle, tape, stair, step, bath, shower,
   tray, hanger, coaster, bowl, board, ladder, tool, tyre, tire, strap, yoga, crutch, stand

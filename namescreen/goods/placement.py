@@ -23,7 +23,7 @@ from .composition import (
 from .continuum import CATEGORIES, chances, inherent, score
 from .description import EvidenceKind, describe
 from .evidence import values
-from .findings import LanguageFinding
+from .findings import LanguageFinding, Whole
 from .judged import Judged
 from .phrases import base_form, items, plain_words
 from .places import place_of
@@ -217,13 +217,13 @@ def finding_of(
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
-    why = strongest.reason(american=american) if strongest else NO_CONTENT_WORD
+    why, whole = strongest.reason(american=american) if strongest else NO_CONTENT_WORD, Whole.NOTHING
     own = category in CATEGORIES[:2] and is_own_compound(plain_words(name), judged, goods)
     if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged, goods)):
         category, points = "suggestive", OWN_SCORE
     tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
     if tied and not translated and _has_two_senses(name, goods, judged):
-        why = SAYING
+        why, whole = SAYING, Whole.SAYING
         category, points = ("suggestive", OWN_SCORE) if category in CATEGORIES[:2] else (category, points)
     least, most = RANGES[category]
     points = min(max(points, least), most)
@@ -235,4 +235,5 @@ def finding_of(
         strongest.meaning.english if strongest and strongest.meaning else "",
         why,
         round(sure, 4),
+        whole,
     )

@@ -11,7 +11,6 @@ from .classification import likely_classes
 from .kept_off import said_of
 from .phrases import goods_words
 from .signs import SIGNS, listed
-from .wording import in_english
 
 __all__ = ["are_for_health", "are_remedies"]
 
@@ -68,7 +67,7 @@ _WITHOUT_PLAY = frozenset((5, 10))
 @lru_cache(maxsize=256)
 def are_remedies(goods: str) -> bool:
     """Whether goods are sold as remedies: by what they are called, what is said of them, or a herb and its form."""
-    said, heads = said_of(in_english(goods).english or goods)
+    said, heads = said_of(goods)
     heads |= {one for one in said if " " in one}
     herbs, forms = said & _HERBS, heads & _FORMS
     plain = herbs <= _PLAIN_FOODS and not forms & _TAKEN

@@ -75,10 +75,21 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"feel (?:good|great|better|the)(?: .+)?", r"say (?:hello|goodbye) to .+",
             r"(?:treat|pamper|spoil) (?:your|yourself|them|him|her)(?: .+)?",
             r"(?:goodbye|no more|never again) \w+", r"(?:less|more) \w+ (?:less|more) \w+",
+            r"(?:quality|comfort|nature|planet|earth|people|family|taste|flavou?r|safety|skin|fun|style|"
+            r"function|health|"
+            r"dogs?|cats?|pets?|baby|kids|coffee|tea|fit|freshness) (?:first|matters|always|above all)",
+            r"melts? in (?:the|your) .+",
+            r"(?:quality|goodness|comfort|flavour|taste) (?:that|which|inside|within)(?: .+)?",
+            r"(?:just |tastes? |feels? |smells? |looks? )?like (?:home|homemade|new|grandma|granny|nan|mum|mom|nature)"
+            r"(?: (?:made|makes|used to make|intended|cooking|baking))?",
+            r"(?:as )?(?:good|soft|fresh|light|clean|bright|fluffy) as (?:new|can be|air|day|silk|a cloud|the day .+)",
+            r"(?:walk|walking|sleep|float) on (?:air|clouds|a cloud)",
+            r"(?:straight|fresh|direct|hot) (?:from|out of|off) (?:the|our|your) .+",
             r"(?:always|ever|forever) "
             r"(?:sharp|fresh|warm|dry|cool|soft|clean|bright|ready|tasty|comfy|cosy|cozy|clear|crisp|new)",
             r"(?:stay|keep|get|go|look|sleep|eat|drink) "
-            r"(?:dry|warm|cool|cosy|cozy|fresh|clean|safe|healthy|fit|young|well|better|sharp|organised|organized|comfortable)",
+            r"(?:dry|warm|cool|cosy|cozy|fresh|clean|safe|healthy|fit|young|well|better|sharp|organised|"
+            r"organized|comfortable)",
         ),
         "de": (
             r"(?:mit|aus|voller) (?:liebe|leidenschaft|herz)(?: .+)?",
@@ -92,7 +103,13 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r".+ (?:macht|machen|bringt) (?:spa|spass|glucklich|freude|lust)", r"(?:zeit|platz|raum|luft) fur .+",
             r"(?:genie|geniess|geniesse|genieen|entdecke|erlebe|spure|probiere|gonn) (?:den|die|das|dir|sie) .+",
             r"(?:nie wieder|nie mehr|schluss mit|endlich|immer wieder) .+",
-            r"fur (?:die|den|das|ihre|deine|jeden|alle) \w+ .+",
+            r"fur (?:die|den|das|ihre|deine|jeden|alle) \w+ .+", r"qualitat (?:die|aus|von|fur|zum|mit) .+",
+            r"(?:wie|fast wie|genau wie) (?:hausgemacht|selbstgemacht|selbst gemacht|neu|fruher|daheim|zu hause|"
+            r"bei oma|bei mutti|bei muttern|bei mama|von oma|von hand|vom .+|aus .+|im .+|am ersten tag)",
+            r"(?:direkt|frisch|gerade) (?:vom|von|aus|gebacken|gerostet|gepresst|gemahlen|geerntet)(?: .+)?",
+            r"nach (?:omas|grossmutters|altem|alter|bester|traditionellem) .+",
+            r"zum (?:mitnehmen|verschenken|teilen|naschen|geniessen|wohlfuhlen|selbermachen|ausprobieren|"
+            r"dahinschmelzen)",
         ),
         "fr": (
             r"(?:fait|cree|concu|prepare)s? avec .+", r"(?:avec|par) (?:amour|passion|coeur)", r"parce que .+",
@@ -103,6 +120,10 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:prenez|offrez|savourez|goutez|decouvrez|profitez|osez|vivez|retrouvez|partagez|prends|savoure) .+",
             r".+ (?:pour tous|pour toute la famille|comme (?:a la maison|autrefois|jamais))",
             r"(?:fini|finies|adieu) les .+",
+            r"comme (?:neuf|neuve|a la maison|chez \w+|autrefois|avant|fait maison|un pro)",
+            r"(?:tout droit|directement|tout frais|tout juste|fraichement) \w+(?: .+)?",
+            r"(?:la )?qualite (?:qui|que) .+",
+            r"a (?:emporter|l ancienne|partager|offrir|croquer|tartiner|boire|deguster)",
         ),
         "es": (
             r"hech[oa]s? (?:con|para) .+", r"con (?:amor|carino|pasion)", r"porque .+", r"simplemente .+",
@@ -110,6 +131,11 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"mas que un[ao]? .+", r"(?:lo|el|la) mejor(?: .+)?", r"vive .+",
             r"(?:disfruta|disfrute|descubre|saborea|siente|prueba|cuida|cuide|regala|dale|elige) .+",
             r"para (?:los|las|tu|tus|toda|todas|cada|quien|quienes) .+", r".+ (?:de siempre|de verdad|como en casa)",
+            r"como (?:nuevo|nueva|nuevos|en casa|hecho en casa|de casa|antes|antano|los de antes|siempre|la abuela)",
+            r"(?:recien|acabad[oa] de) (?:hech|hornead|cogid|molid|tostad|salid|pintad|exprimid|"
+            r"recolectad)?\w*(?: .+)?",
+            r"(?:directo|directamente|fresco) (?:del|de la|de) .+", r"(?:la )?calidad que .+",
+            r"(?:para|de) (?:llevar|compartir|regalar|picar|untar|usar y tirar)",
         ),
         "it": (
             r"fatt[oaie] (?:con|per) .+", r"con (?:amore|passione|cura)", r"perche .+", r"semplicemente .+",
@@ -117,6 +143,10 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"per (?:te|sempre|tutti|la vita)", r"piu di un[ao]? .+", r"solo il meglio", r"il meglio(?: .+)?",
             r"(?:scopri|assapora|vivi|prova|senti|regala|goditi|concediti|scegli) .+",
             r".+ (?:di una volta|come a casa)",
+            r"come (?:nuovo|nuova|una volta|a casa|fatt[oaie] in casa|la nonna|dalla nonna)",
+            r"(?:appena|fresco) (?:fatto|fatta|sfornat[oaie]|colt[oaie]|macinat[oaie]|raccolt[oaie]|spremut[oaie])",
+            r"(?:direttamente|dritto|fresco) (?:dal|dalla|da) .+", r"(?:la )?qualita che .+",
+            r"da (?:asporto|condividere|regalare|spalmare|portare via)", r"pront[oaie] (?:da|per|all) ?.+",
             r"per (?:chi|tutta|ogni|i tuoi|le tue|la tua|il tuo) .+",
         ),
         "nl": (
@@ -124,6 +154,10 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"gemaakt (?:met|voor) .+", r"voor (?:jou|u|iedereen|altijd|het leven)", r"meer dan .+",
             r"(?:geniet|proef|ontdek|voel|beleef) (?:van|de|het|je|elke) .+", r"lekker \w+",
             r"(?:nooit meer|tijd voor) .+",
+            r"(?:net als|net zoals|zoals) (?:thuis|vroeger|oma|bij oma|nieuw|mama|toen|zelfgemaakt)",
+            r"kant en klaar", r"(?:vers|direct|recht|rechtstreeks) (?:van|uit) (?:de|het|onze|t) .+",
+            r"kwaliteit die .+",
+            r"om (?:mee te nemen|te delen|te geven|van te smullen)",
             r"voor (?:jouw|uw|elke|ieder|iedere|wie|alle) .+",
             r"het (?:beste|lekkerste|goede)(?: .+)?",
         ),
@@ -131,11 +165,25 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:gjord|gjort|gjorda|skapad|bakad|bakat) (?:med|for|av) .+", r"med (?:karlek|omsorg)(?: .+)?",
             r"helt enkelt .+", r"for (?:livet|dig|alla)", r"det basta(?: .+)?", r"mer an .+",
             r"sa (?:gott|mjukt|enkelt)",
+            r"(?:precis )?(?:som|smakar som) (?:hemma|hemlagat|hemgjort|hembakat|ny|nytt|mormors|forr|i gamla tider)",
+            r"lagom \w+", r"kvalitet (?:som|i) .+", r"(?:direkt|farskt|nyss) (?:fran|ur) .+", r"att ta med(?: .+)?",
         ),
         "pl": (
             r"(?:poczuj|odkryj|zasmakuj|sprobuj|ciesz sie) .+", r"dla (?:twojej|twojego|calej|kazdej) .+",
             r"(?:z miloscia|z pasja|z sercem)(?: .+)?", r"po prostu .+", r"dla (?:ciebie|kazdego|wszystkich)(?: .+)?",
             r"bo .+ .+", r"(?:smak|radosc|sztuka) \w+", r"stworzone .+", r"wiecej niz .+", r"najlepsz[eya](?: .+)?",
+            r"jak (?:u mamy|u babci|domow[eya]|now[eya]|dawniej|w domu|z domu|kiedys)",
+            r"(?:prosto|wprost) (?:z|ze|od) .+",
+            r"(?:swiezo|recznie) \w+", r"jakosc (?:ktora|na) .+", r"na (?:wynos|prezent|kazdy dzien|co dzien)",
+        ),
+        "pt": (
+            r"feit[oa]s? (?:com|para|a mao)(?: .+)?", r"com (?:amor|carinho|paixao)", r"porque .+", r"simplesmente .+",
+            r"a arte (?:de|do|da) .+", r"(?:o|a) (?:sabor|gosto|prazer|segredo|melhor) (?:de|do|da|dos|das) .+",
+            r"para (?:ti|voce|sempre|todos|toda a vida|toda a familia)", r"mais (?:do )?que um[a]? .+",
+            r"como (?:novo|nova|antigamente|em casa|feito em casa|a avo|da avo|antes)", r"acabad[oa] de .+",
+            r"(?:recem|acabado) \w+", r"(?:direto|diretamente|fresco) (?:do|da|de) .+", r"(?:a )?qualidade que .+",
+            r"(?:desfruta|descobre|saboreia|sente|prova|cuida|vive|escolhe|oferece) .+", r".+ (?:de sempre|a serio)",
+            r"(?:para|de) (?:levar|partilhar|oferecer|barrar)",
         ),
     }  # fmt: skip
     since = {"en": "since|est|established", "de": "seit", "fr": "depuis", "es": "desde", "it": "dal", "nl": "sinds",

@@ -8,14 +8,15 @@ from itertools import pairwise
 
 from ..lexicon import lexicon
 from .classification import likely_classes
-from .description import Evidence, EvidenceKind, of_kind, says_what_is_kept_away
+from .description import DESCRIBES, Evidence, EvidenceKind, of_kind, says_what_is_kept_away
+from .doing import does
 from .judged import WORD, Judged, as_told_nothing
 from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, keep_off, may_lack
 from .phrases import base_form
 from .quantities import measure, quantity
 from .trade_words import is_code, term_for
 
-__all__ = ["told_together"]
+__all__ = ["DOING", "as_told", "say_what_goods_do", "told_together"]
 
 AGAINST = frozenset(("anti", "non"))
 """What makes a quality of a word for what happens, before it: anti slip, non stick."""
@@ -58,6 +59,10 @@ TIED = 0.5
 """How plainly a stuff must be said of the goods for its form to be said of them as well; chosen, not fitted."""
 
 
+DOING = Evidence(0.75, "says together what the goods do", kind=EvidenceKind.PURPOSE, section=DESCRIBES)
+"""What a thing and who or what does something with it say; below a term of the trade. Chosen, not fitted."""
+
+
 def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...] = ()) -> tuple[Judged, ...]:
     """The words as judged, each by what it says with its neighbours, if that says more; `words` are all of the name,
     small ones among them."""
@@ -65,7 +70,7 @@ def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...]
     for at in _lone_images(judged, goods):
         told[at] = as_told_nothing(told[at])
     for at, found in (*_measures(judged, goods), *_of_pairs(judged, goods), *_gone(judged, goods, words)):
-        told[at] = _as_told(told[at], found)
+        told[at] = as_told(told[at], found)
     return tuple(told)
 
 
@@ -83,7 +88,7 @@ def _gone(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...]) -> Ite
     said = [word for word in words if word != "more"]
     off = {one.word for one in judged if keep_off(one.stands_for, goods)}
     for first, second in pairwise(said):
-        if second in off and first in GONE_BEFORE:
+        if second in off and not {first, base_form(first)}.isdisjoint(GONE_BEFORE):
             yield from ((at, of_kind("quality")) for at, one in enumerate(judged) if one.word in (first, second))
         if first in off and second in GONE_AFTER:
             yield from ((at, of_kind("quality")) for at, one in enumerate(judged) if one.word in (first, second))
@@ -100,6 +105,8 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         amount = quantity(first.word, second.word, goods)
         if amount is not None:
             yield from ((at, amount), (at + 1, amount))
+        if say_what_goods_do(first, second, goods):
+            yield from ((at, DOING), (at + 1, DOING))
         if _say_a_quality(first, second, goods):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
@@ -109,6 +116,14 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
         if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
             yield at + 1, first.evidence._replace(names_goods=False)
+
+
+def say_what_goods_do(first: Judged, second: Judged, goods: str) -> bool:
+    """Whether a thing and who or what does something with it say what goods do (lint lifter)."""
+    tied = first.evidence.weight >= TIED and first.evidence.kind not in (EvidenceKind.PLACE, EvidenceKind.SURNAME)
+    return not first.coined and does(
+        first.stands_for, second.stands_for, goods, tied=tied, names_goods=first.evidence.names_goods
+    )
 
 
 def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:
@@ -138,7 +153,7 @@ def _is_image(word: str) -> bool:
     return any(one.domain in ("noun.animal", "noun.person", "noun.object") for one in senses)
 
 
-def _as_told(one: Judged, found: Evidence) -> Judged:
+def as_told(one: Judged, found: Evidence) -> Judged:
     """A word with the evidence of a quality, if that says more."""
     if found.weight <= one.evidence.weight:
         return one

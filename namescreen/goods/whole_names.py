@@ -8,16 +8,21 @@ from dataclasses import replace
 
 from ..lexicon import kinds
 from .continuum import CATEGORIES
-from .findings import Distinctiveness, LanguageFinding, MarketFinding
+from .findings import Distinctiveness, LanguageFinding, MarketFinding, Whole
 from .grounds import law_on, views_of
+from .phrases import plain_words
+from .placement import SAYING, SAYINGS
 from .qualities import is_praise
 from .slogans import message_in, slogan_in
+from .stated_use import states_use
 
-__all__ = ["BANAL", "SLOGAN", "SLOGANS", "as_a_sign", "message_of", "with_message"]
+__all__ = ["BANAL", "WHOLE_REASONS", "as_a_sign", "message_of", "with_whole"]
 
-SLOGAN_SCORE = 0.35
-"""The most that a promotional message scores: buyers may learn one, and some play on words. Ours, not fitted."""
+WHOLE_SCORE = 0.35
+"""The most that a promotional message scores, or what says as a whole what goods are for: buyers may learn one, and
+some play on words. Ours, not fitted."""
 SLOGAN, SLOGANS = "the whole is a promotional message, as any maker may say of such goods", "1202.04(b)"
+USE, USES = "the whole says for whom, when or for what the goods are", "1209.03(i)"
 HOW_MUCH = frozenset(
     """
     simply truly really absolutely purely totally utterly very just so always only ever forever quite genuinely
@@ -29,6 +34,8 @@ HOW_MUCH = frozenset(
 BANAL = "a sign of punctuation or the like alone, which tells no maker (Joop!, T-191/08)"
 SIGN_SCORE = 0.1
 """The score of a sign that buyers take for no name. Ours, not fitted."""
+WHOLE_REASONS = {Whole.SAYING: (SAYING, SAYINGS), Whole.MESSAGE: (SLOGAN, SLOGANS), Whole.USE: (USE, USES)}
+"""Why a name as a whole stands where it does, with the section of the American manual."""
 _HINT = "Buyers take it for an ornament or an exclamation: put a word of your own before it."
 
 
@@ -48,16 +55,20 @@ def _only_praises(words: tuple[str, ...]) -> bool:
     return bool(much) and bool(rest) and all("laudatory" in kinds(word) or is_praise(word, "en") for word in rest)
 
 
-def with_message(findings: list[LanguageFinding], language: str) -> list[LanguageFinding]:
-    """The findings, that of the `language` of a promotional message ("" if the name is none) as what it is."""
+def with_whole(findings: list[LanguageFinding], name: str, goods: str, held: Iterable[str]) -> list[LanguageFinding]:
+    """The findings, that of the language in which a name is a promotional message, or says as a whole what the goods
+    are for, as what it is."""
+    words, read = plain_words(name), tuple(held)
+    message = message_of(words, goods, read)
+    language, whole = (message, Whole.MESSAGE) if message else (states_use(words, goods, read), Whole.USE)
     if not language:
         return findings
     told = next((one for one in findings if one.language == language), findings[0])
     if told.category in CATEGORIES[:2]:
         return findings
     said = replace(
-        told, language=language, category="descriptive", score=min(told.score, SLOGAN_SCORE), word="", meaning="",
-        reason=SLOGAN,
+        told, language=language, category="descriptive", score=min(told.score, WHOLE_SCORE), word="", meaning="",
+        reason=SLOGAN if whole is Whole.MESSAGE else USE, whole=whole,
     )  # fmt: skip
     return [*(one for one in findings if one.language != language), said]
 

@@ -63,27 +63,37 @@ _DOES = {
     "it": "porta=holder copri=cover salva=saver guarda=guard para=guard apri=opener taglia=cutter cava=puller "
           "schiaccia=crusher spremi=squeezer asciuga=drier tosta=toaster appendi=hanger reggi=holder ferma=holder "
           "lava=washer gratta=grater macina=grinder affila=sharpener accendi=lighter scalda=warmer trita=chopper "
+          "togli=remover caccia=repeller scaccia=repeller acchiappa=catcher cattura=catcher smacchia=remover "
+          "pulisci=cleaner lucida=polisher raccogli=collector tieni=holder aggiusta=mender proteggi=protector "
+          "ordina=organizer blocca=blocker "
           "poggia=rest attacca=hanger segna=marker scola=drainer stendi=rack tira=puller pela=peeler rompi=cracker "
           "spazza=brush monta=frother batti=beater leva=remover tritura=grinder",
     "es": "porta=holder guarda=guard cubre=cover salva=saver para=guard abre=opener corta=cutter saca=puller "
           "exprime=squeezer seca=drier tuesta=toaster cuelga=hanger sujeta=holder lava=washer ralla=grater "
           "muele=grinder afila=sharpener enciende=lighter calienta=warmer pica=chopper posa=rest reposa=rest "
           "marca=marker monta=frother escurre=drainer limpia=cleaner pela=peeler rompe=cracker casca=cracker "
-          "tapa=cover quita=remover mata=killer tira=puller lanza=thrower",
+          "tapa=cover quita=remover mata=killer tira=puller lanza=thrower "
+          "atrapa=catcher caza=catcher recoge=collector protege=protector repele=repeller espanta=repeller "
+          "ahuyenta=repeller abrillanta=polisher ordena=organizer organiza=organizer arregla=mender bloquea=blocker",
     "fr": "porte=holder porta=holder couvre=cover garde=guard pare=guard ouvre=opener coupe=cutter tire=puller "
           "presse=press seche=drier grille=toaster accroche=hanger serre=holder lave=washer rape=grater moud=grinder "
           "aiguise=sharpener affute=sharpener allume=lighter chauffe=warmer hache=chopper pose=rest repose=rest "
           "marque=marker essuie=wiper ramasse=scoop casse=cracker egoutte=drainer passe=passer perce=drill "
-          "protege=protector range=organizer vide=emptier cache=cover sous=mat",
+          "protege=protector range=organizer vide=emptier cache=cover sous=mat "
+          "attrape=catcher chasse=repeller enleve=remover ote=remover nettoie=cleaner trie=sorter epluche=peeler "
+          "tue=killer bloque=blocker cire=polisher repare=mender tient=holder stop=blocker",
     "pt": "porta=holder guarda=guard cobre=cover salva=saver para=guard abre=opener corta=cutter saca=puller "
           "espreme=squeezer seca=drier pendura=hanger lava=washer rala=grater moi=grinder afia=sharpener "
           "acende=lighter aquece=warmer pica=chopper pousa=rest marca=marker limpa=cleaner quebra=cracker "
-          "descasca=peeler tira=remover",
+          "descasca=peeler tira=remover apanha=catcher mata=killer protege=protector organiza=organizer "
+          "lustra=polisher afasta=repeller arruma=organizer bloqueia=blocker",
 }  # fmt: skip
 """Verbs before a noun, which make a word for what does so to it (portacandele, holder of candles), in the Romance
 languages; from memory of shops."""
 SHORTEST_DONE = 4
 """The fewest letters of that noun."""
+_EVERYTHING = frozenset(("todo", "todos", "tudo", "tout", "tutto"))
+"""What stands for that noun in words for what does so to anything (guardatodo)."""
 DERIVED = 0.9
 """The factor on the score of the base."""
 SHORTEST_BASE, SHORTEST_PART, SHORTEST_MODIFIER = 4, 3, 2
@@ -145,7 +155,10 @@ def what_does(word: str, language: str) -> tuple[Part, ...]:
     verbs = (one.split("=") for one in _DOES.get(language, "").split())
     for verb, does in verbs:
         noun = word.removeprefix(verb)
-        if noun != word and len(noun) >= SHORTEST_DONE and (senses := _senses((noun,), (), language)):
+        if noun == word or len(noun) < SHORTEST_DONE:
+            continue
+        anything = (Translation(language, "all", 1.0, "compound"),) if noun in _EVERYTHING else ()
+        if senses := anything or _senses((noun,), (), language):
             return Part(noun, senses), Part(verb, (Translation(language, does, 1.0, "compound"),))
     return ()
 

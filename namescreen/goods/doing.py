@@ -1,0 +1,110 @@
+"""What two words say that goods do: lint lifter, seed starter, stain remover, space saver; a thing, and who or what
+does something with it (TMEP 1209.03(i), of purpose and function, from memory). From general knowledge of such words,
+and incomplete."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from ..lexicon import lexicon
+from ..tables import open_table
+from .classification import likely_classes
+from .groups import is_listed
+from .kept_off import GUARDS, KEPT_OFF, keep_off, said_of
+from .phrases import Item, base_form
+
+__all__ = ["DOERS", "does"]
+
+_REMOVERS = GUARDS | frozenset(
+    "lifter eater releaser tamer remover vanisher begone buster chaser slayer zapper cleaner dissolver reducer "
+    "softener "
+    "lifting removing catching stopping away catch absorber blocker extractor picker scraper sweeper collector "
+    "smoother relaxer straightener quieter silencer muncher beater rescue rescuer fix fixer solution control "
+    "treatment detector".split()
+)
+"""Words for what takes away or lessens what is unwelcome, after that."""
+_KEEPERS = frozenset(
+    "saver keeper holder storer tidy organizer organiser stash catcher minder guard protector hanger carrier stacker "
+    "stower".split()
+)
+"""Words for what holds or keeps something, after that."""
+_SAVERS = frozenset("saver keeper storer tidy organizer organiser stash minder".split())
+"""Those of them that are no names of wares of their own."""
+_CARERS = frozenset(
+    "restorer reviver renewer cleaner polisher protector preserver conditioner nourisher feeder care treatment shine "
+    "brightener refresher saver mender repair repairer rescue".split()
+)
+"""Words for what takes care of something, after that."""
+_MAKERS = frozenset(
+    "helper starter opener cutter peeler slicer chopper grinder crusher squeezer presser warmer heater cooler "
+    "chiller dryer drier softener whitener puller lifter picker sharpener mender fixer patcher shaper styler detangler "
+    "booster builder trainer collector finder tracker splitter washer rinser scrubber duster sweeper wiper "
+    "scraper lighter smoker steamer roaster toaster baker brewer frother strainer sifter sorter counter measurer "
+    "grower planter waterer sower digger trimmer pruner edger shredder stacker folder binder fastener gripper puncher "
+    "stamper printer painter carver sander filler pourer dispenser feeder drinker assistant companion aid helping "
+    "essentials mate".split()
+)
+"""Words for what does something with a thing, or helps with it, after that."""
+_HELPERS = frozenset("helper assistant aid companion essentials mate help".split())
+_ANYTHING = frozenset("all everything plenty whole space time place room anything".split())
+"""What stands for whatever the goods are used on, or is spared by them."""
+_CARE = frozenset((2, 3, 4))
+"""The Nice classes of goods that treat things: paints, cleaners and polishes, oils and waxes."""
+_TREATING = frozenset(
+    "cloth wipe sponge brush duster mop cleaner polish balm wax oil soap spray powder cream conditioner "
+    "detergent".split()
+)
+"""Heads of such goods, whatever their class."""
+_HOLDING = frozenset(
+    "bag box case pouch holder stand rack hook strap sleeve shelf basket hanger tray jar bottle tin pot sack bin "
+    "container drawer crate chest caddy cupboard cabinet organiser organizer wallet canister tub clip peg".split()
+)
+"""Heads of goods that hold other things."""
+_THINGS = frozenset(("noun.artifact", "noun.food", "noun.plant", "noun.substance", "noun.possession"))
+_SIGHTS = frozenset(("noun.object", "noun.phenomenon"))
+"""WordNet's fields of things that are made, grown or owned, and of what is seen in nature, an image beside a doer (star
+catcher)."""
+DOERS = _REMOVERS | _KEEPERS | _CARERS | _MAKERS
+"""All of these words."""
+
+
+@lru_cache(maxsize=1 << 12)
+def does(what: str, doer: str, goods: str, *, tied: bool, names_goods: bool = False) -> bool:
+    """Whether a folded English word for a thing and one for who or what does something with it say what goods do.
+
+    The thing is what they keep off, is `tied` to them, or one that goods of their kind hold or treat; a word that
+    `names_goods` itself only beside a doer that they are called as (no tea lifter, of tea)."""
+    doer = base_form(doer)
+    if doer not in DOERS:
+        return False
+    what_base = base_form(what)
+    if doer in _REMOVERS and what_base in KEPT_OFF and keep_off(what_base, goods):
+        return True
+    if _is_ware(f"{what_base} {doer}"):
+        return False
+    if names_goods:
+        return doer in said_of(goods)[0] or doer in _HELPERS
+    if what_base in _ANYTHING and doer in _KEEPERS | _MAKERS:
+        return True
+    if tied and not _is_thing(what_base, _SIGHTS):
+        return doer in _KEEPERS | _CARERS | _MAKERS or what_base not in KEPT_OFF
+    thing = _is_thing(what_base)
+    heads = said_of(goods)[1]
+    treated = doer in _CARERS and bool(set(likely_classes(goods)[:1]) & _CARE or heads & _TREATING)
+    return thing and (treated or (doer in _SAVERS and not heads.isdisjoint(_HOLDING)))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_ware(phrase: str) -> bool:
+    """Whether two words are a ware of their own, in a dictionary or a list of goods: a bottle opener, of wine, is
+    another thing."""
+    leading = lexicon().senses(phrase, "n", labelled=False)[:1]
+    listed = is_listed(Item(phrase, phrase)) or phrase in open_table("broader_goods.tsv")
+    return listed or any(one.domain == "noun.artifact" for one in leading)
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_thing(word: str, fields: frozenset[str] = _THINGS) -> bool:
+    """Whether a word is first of all a made thing, a food, a plant or a stuff, or what else the `fields` are of."""
+    leading = lexicon().senses(word, "n", labelled=False)[:1]
+    return any(one.domain in fields for one in leading)

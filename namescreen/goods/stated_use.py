@@ -1,0 +1,110 @@
+"""Names that say as a whole for whom or for what goods are: for left handers, before the run, para celíacos, voor de
+hond. Such a name states the purpose (TMEP 1209.03(i), of users; EUTMR Article 7(1)(c); from memory), whatever its words
+say apart."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from ..lexicon import kinds, lexicon, translations
+from ..lexicon.phrases import is_saying
+from .classification import likely_classes
+from .evidence import judge_phrase
+from .phrases import base_form
+from .places import place_of
+from .proper_names import is_surname
+from .purposes import is_use
+from .uses import USED_BY, used_abroad
+
+__all__ = ["states_use"]
+
+_FOR = {
+    "en": "for", "de": "fur furs zum zur", "fr": "pour aux", "es": "para", "it": "per", "nl": "voor", "pt": "para pra",
+    "pl": "dla do na", "sv": "for till", "da": "til", "nb": "til",
+}  # fmt: skip
+"""What stands before those who goods are for, and what they are for, folded."""
+_WHEN = {
+    "en": "before after during pre post", "de": "vor nach beim bei wahrend", "fr": "avant apres pendant",
+    "es": "antes despues durante tras", "it": "prima dopo durante", "nl": "voor na tijdens",
+    "pt": "antes depois durante apos", "pl": "przed po podczas", "sv": "fore efter under innan", "da": "for efter",
+    "nb": "for etter",
+}  # fmt: skip
+"""What stands before the act or meal at which goods are used."""
+_ARTICLES = frozenset(
+    "the a an my your our der die das den dem des ein eine le la les l un une de du d des el los las lo del il gli i "
+    "della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu tus su mi al "
+    "alla det en ett din ditt dina all every".split()
+)
+"""What may stand between."""
+_PERSONS, _ACTS = frozenset(("noun.person", "noun.group")), frozenset(("noun.act", "noun.event", "noun.time"))
+_MEALS = frozenset(
+    "breakfast brunch lunch dinner supper picnic barbecue snack dessert run race ride shower bath shave workout gym "
+    "sun "
+    "sleep school work surf swim ski hike garden kitchen bathroom bedroom beach car office home house balcony terrace "
+    "patio camping nursery workshop garage boat nature travel".split()
+)
+"""Meals, sports and places of use, whose words have other senses before these."""
+_FEW_SENSES, LEAST_SURE, TIED = 6, 0.3, 0.5
+"""How many senses of a foreign word are looked at, how sure each must be, and how plainly one must be said of the
+goods. Ours; common practice, no source."""
+_GOODS = 34
+"""The last of the Nice classes of goods."""
+
+
+def states_use(words: tuple[str, ...], goods: str, held: Iterable[str]) -> str:
+    """The one of the languages `held`, or English, in which folded words say as a whole for whom, when or for what the
+    goods are; "" if they do in none, or are a saying."""
+    if len(words) < 2 or is_saying(" ".join(words)) or lexicon().known(" ".join(words)):
+        return ""
+    if max(likely_classes(goods)[:1], default=1) > _GOODS:
+        return ""
+    languages = (one for one in dict.fromkeys(("en", *held)) if words[0] in _FOR.get(one, "").split()
+                 or words[0] in _WHEN.get(one, "").split())  # fmt: skip
+    return next((one for one in languages if _states_use(words, goods, one)), "")
+
+
+@lru_cache(maxsize=1 << 12)
+def _states_use(words: tuple[str, ...], goods: str, language: str) -> bool:
+    when = words[0] in _WHEN.get(language, "").split() and words[0] not in _FOR[language].split()
+    rest = words[1:]
+    while len(rest) > 1 and rest[0] in _ARTICLES:
+        rest = rest[1:]
+    whole = " ".join(rest)
+    if len(rest) > 3 or not whole:
+        return False
+    meant = _meant(whole, language) if len(rest) == 1 or _meant(whole, language) else ()
+    if meant:
+        return any(_is_use(one, goods, when=when) for one in meant)
+    each = [_meant(word, language) for word in rest]
+    return all(each) and any(_is_use(one, goods, when=when) for one in each[-1 if language == "en" else 0])
+
+
+def _meant(run: str, language: str) -> tuple[str, ...]:
+    """The English words that a word or run of words may mean."""
+    if language == "en":
+        known = lexicon().known(run) or lexicon().known(run.replace(" ", "-")) or run in USED_BY
+        return (run,) if known or base_form(run) != run or " " not in run else ()
+    told = used_abroad(run, language)
+    senses = (one.english for one in translations(run, language)[:_FEW_SENSES] if one.score >= LEAST_SURE)
+    return tuple(dict.fromkeys((*((told,) if told else ()), *senses)))
+
+
+def _is_use(english: str, goods: str, *, when: bool) -> bool:
+    """Whether an English word is one for who uses goods, or for what they are; with `when` for an act or a meal."""
+    base = base_form(english)
+    own_name = place_of(english) is not None or (is_surname(english) and english not in USED_BY)
+    if own_name or kinds(english) & {"laudatory"}:
+        return False
+    if is_use(english, goods) or is_use(base, goods) or base in _MEALS:
+        return True
+    senses = [one.domain for form in (english, english.replace(" ", "-"), base, base.replace(" ", "-"))
+              for one in lexicon().senses(form, labelled=False)[:1]]  # fmt: skip
+    if any(one in _ACTS for one in senses) and base != "everyday":
+        return True
+    if when:
+        return False
+    if any(one in _PERSONS for one in senses) or base in USED_BY:
+        return True
+    found = judge_phrase(english, goods)
+    return found is not None and found.evidence.weight >= TIED and found.evidence.is_told

@@ -1,0 +1,65 @@
+"""Names that say together, or as a whole, what goods do or whom, when and where they are for: TMEP 1209.03(i) (users)
+and 1209.01(b) (purpose), EUTMR Article 7(1)(c); from memory. The names are our own."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness
+from namescreen.goods.doing import does
+from namescreen.goods.stated_use import states_use
+
+
+def _is_barred(name: str, goods: str, market: str) -> bool:
+    found = distinctiveness(name, goods, markets=(market,))
+    return isinstance(found, Distinctiveness) and found.category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Lint Lifter", "clothes brushes", "US"), ("Seed Starter", "seedling trays", "GB"),
+        ("Veg Saver", "fridge storage bags", "GB"), ("Saddle Restorer", "balm for leather tack", "US"),
+        ("Frizz Tamer", "hair serum", "GB"), ("Drip Catch", "silicone spoon rests", "GB"),
+        ("Stops Squeaks", "lubricating sprays for hinges", "US"), ("For Left Handers", "scissors and peelers", "GB"),
+        ("Quitamanchas", "jabón para ropa", "ES"), ("Corta Todo", "cuchillos de cocina", "ES"),
+        ("Salvaspazio", "scatole pieghevoli", "IT"), ("Range Tout", "boîtes de rangement", "FR"),
+        ("Para o Jardim", "ferramentas de jardim", "PT"), ("Voor de Hond", "hondenriemen", "NL"),
+        ("Per Cani", "guinzagli", "IT"), ("Dla Wędkarzy", "kamizelki i termosy", "PL"),
+        ("Antes da Corrida", "barras energéticas de aveia", "PT"), ("Fürs Bad", "Seifenschalen", "DE"),
+        ("Zum Mitnehmen", "Trinkbecher", "DE"), ("Recién Hecho", "pan", "ES"), ("Comme Neuf", "cirage", "FR"),
+        ("Net als Thuis", "maaltijden", "NL"), ("Qualität, die bleibt", "Bräter aus Gusseisen", "DE"),
+        ("Planet First", "bamboo toothbrushes", "GB"),
+    ],
+)  # fmt: skip
+def test_what_goods_do_and_are_for_describes_them(name: str, goods: str, market: str) -> None:
+    assert _is_barred(name, goods, market)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Moon Lifter", "clothes brushes"), ("Dragon Keeper", "storage boxes"),
+        ("Wolf Tamer", "hair serum"), ("After the Storm", "perfume"), ("For the Birds", "mugs"),
+        ("Star Catcher", "rugs"),
+        ("Secret Keeper", "biscuits"), ("Lighthouse Keeper", "marmalade"), ("Thunder Maker", "scarves"),
+    ],
+)  # fmt: skip
+def test_images_do_not(name: str, goods: str) -> None:
+    assert not _is_barred(name, goods, "GB")
+
+
+def test_a_doer_says_something_of_what_goods_keep_off_hold_or_treat() -> None:
+    assert does("rust", "eater", "oil for tools", tied=False)
+    assert not does("rust", "eater", "cotton towels", tied=False)
+    assert does("bread", "saver", "storage bags", tied=False)
+    assert not does("bread", "saver", "wool hats", tied=False)
+    assert not does("bottle", "opener", "wine", tied=True)  # another ware
+
+
+def test_a_use_is_stated_in_the_language_of_its_small_words() -> None:
+    assert states_use(("para", "ninos"), "juguetes", ("es",)) == "es"
+    assert states_use(("para", "ninos"), "juguetes", ("de",)) == ""
+    assert states_use(("before", "breakfast"), "coffee", ()) == "en"
+    assert states_use(("for", "sale"), "tables", ()) in ("", "en")
+    assert states_use(("gardeners",), "trowels", ()) == ""
