@@ -38,7 +38,7 @@ from .options import (
 )
 from .output import Format
 from .outputs import unfit_output, write_output
-from .screenings import Outcome, show_screenings, write_rows
+from .screenings import Outcome, show_rows, show_screenings, write_rows
 from .talk import kept, progress, say
 
 if TYPE_CHECKING:
@@ -98,6 +98,7 @@ def screen(
     all from 0 to 1, where 1 is identical. Of several marks with the same words the one of most concern is shown.
     """
     from namescreen.screening import screen as screen_names
+    from namescreen.screening import screen_rows
 
     if output is not None and form not in _BEGINNINGS:
         raise InputError(Problem("a file takes --format jsonl or csv", "Add one of them", "--output"))
@@ -122,10 +123,13 @@ def screen(
         outcomes = _to_file(output, form, wanted, existing, options)
     else:
         with progress("Screening names") as advance:
-            every = form in _BEGINNINGS  # a table tells the reasons of few marks
-            found = screen_names(wanted, existing, progress=advance, with_reasons=every, **options)
-            shown = kept(found, len(wanted), "names; those are shown, whole.")
-            outcomes = show_screenings(shown, form, settled)
+            told = "names; those are shown, whole."
+            if form in _BEGINNINGS:
+                rows = screen_rows(wanted, existing, progress=advance, **options)
+                outcomes = show_rows(kept(rows, len(wanted), told), form)
+            else:  # a table tells the reasons of few marks
+                found = screen_names(wanted, existing, progress=advance, with_reasons=False, **options)
+                outcomes = show_screenings(kept(found, len(wanted), told), form, settled)
     if existing is not None:
         say(looked_through(existing))
     if form is Format.table and output is None:
@@ -153,8 +157,7 @@ def _to_file(
     """Screen into a file, with a journal beside it, so that a stopped run can be resumed."""
     from namescreen import __version__
     from namescreen.cli.journal import Journal
-    from namescreen.screening import fits, schema
-    from namescreen.screening import screen as screen_names
+    from namescreen.screening import fits, schema, screen_rows
 
     run = {
         "version": __version__,
@@ -174,10 +177,10 @@ def _to_file(
         if len(left) < len(names):
             say(f"Resuming an earlier run: {len(names) - len(left):,} of {len(names):,} names are done.")
         with progress("Screening names") as advance:
-            found = screen_names(left, existing, progress=advance, **options)
+            found = screen_rows(left, existing, progress=advance, **options)
             told = f"names; the same command resumes the run from {journal.path}."
             for one in kept(found, len(left), told):
-                journal.add(one.name, one.to_json())
+                journal.add(str(one["name"]), one)
         rows = [journal.results[name] for name in names]
         text = io.StringIO()
         with contextlib.redirect_stdout(text):

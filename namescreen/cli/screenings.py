@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from namescreen.report.model import NameEntry
     from namescreen.screening import CloseMark, Screening
 
-__all__ = ["Outcome", "show_ranking", "show_screenings", "write_rows"]
+__all__ = ["Outcome", "show_ranking", "show_rows", "show_screenings", "write_rows"]
 
 
 def _alarm(row: Row) -> str:
@@ -107,36 +107,38 @@ class Outcome(NamedTuple):
         return cls(one.name, rounded(one.closest), tuple(map(_plainly, one.not_checked)))
 
 
-def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> list[Outcome]:
-    """Write screenings as they come, then, for a reader, all of them in the order of the brief's weights."""
+def show_rows(found: Iterable[Row], form: Format) -> list[Outcome]:
+    """Write screenings as JSON types, as they come."""
     outcomes: list[Outcome] = []
 
     def rows() -> Iterator[Row]:
-        for one in found:
-            row = one.to_json()
+        for row in found:
             outcomes.append(Outcome.of(row))
             yield row
 
-    if form in (Format.csv, Format.jsonl):
-        write_rows(rows(), form)
-    else:
-        done: list[Screening] = []
-        said: set[str] = set()
-        for one in found:
-            with at_once():
-                _show_one(one, brief.goods, form, said)
-            done.append(one)
-        outcomes = list(map(Outcome.found, done))
-        with at_once():
-            if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
-                _head("How to read the marks", form)
-                for line in LEGEND:
-                    say_point(line, form)
-            _show_not_checked(done, form)
-            if len(done) > 1:
-                show_ranking(done, form, brief)
+    write_rows(rows(), form)
     print_disclaimer(form)
     return outcomes
+
+
+def show_screenings(found: Iterable[Screening], form: Format, brief: Brief) -> list[Outcome]:
+    """Show screenings to a reader as they come, then all of them in the order of the brief's weights."""
+    done: list[Screening] = []
+    said: set[str] = set()
+    for one in found:
+        with at_once():
+            _show_one(one, brief.goods, form, said)
+        done.append(one)
+    with at_once():
+        if any(one.close_marks and not isinstance(one.close_marks, NotChecked) for one in done):
+            _head("How to read the marks", form)
+            for line in LEGEND:
+                say_point(line, form)
+        _show_not_checked(done, form)
+        if len(done) > 1:
+            show_ranking(done, form, brief)
+    print_disclaimer(form)
+    return list(map(Outcome.found, done))
 
 
 def write_rows(rows: Iterable[Row], form: Format) -> None:

@@ -18,7 +18,7 @@ from namescreen.demo import demo_files
 from namescreen.outcome import NotChecked
 from namescreen.policy import Level
 from namescreen.register import Register, read_register
-from namescreen.screening import fits, schema, screen
+from namescreen.screening import fits, schema, screen, screen_rows
 from tests.screening.conftest import GOODS, marks_of, validate
 
 
@@ -197,6 +197,7 @@ def test_many_processes_find_what_one_finds(register: Register, monkeypatch: pyt
         alone = [one.to_json() for name in names for one in screen([name], marks, goods=GOODS, classes=[21],
                                                                    languages=["nl"])]  # fmt: skip
         assert several == alone
+        assert several == list(screen_rows(names, marks, goods=GOODS, classes=[21], languages=["nl"]))
 
 
 def test_a_screening_leaves_nothing_to_the_garbage_collection_which_workers_do_without(register: Register) -> None:
