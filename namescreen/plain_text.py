@@ -8,22 +8,22 @@ from __future__ import annotations
 
 import csv
 import io
-import re
 import textwrap
 import unicodedata
 from collections.abc import Iterable, Sequence
 from typing import Any
 
+from .expressions import expression
 from .outcome import NotChecked
 
 __all__ = ["bounded", "cell", "clauses", "csv_line", "in_one_sentence", "number", "number_beside", "plural",
            "score_words", "shorten", "some", "table", "unseen_escaped", "visible", "width", "wrapped"]  # fmt: skip
 
 # Controls but the line break, soft hyphen, zero-width and direction characters, line separators, lone surrogates.
-_UNSEEN = re.compile(
+_UNSEEN = expression(
     "[\x00-\x09\x0b-\x1f\x7f-\x9f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ud800-\udfff]"
 )
-_LONG_WORD = re.compile(r"\S{257,}")  # longer than the name of any file
+_LONG_WORD = expression(r"\S{257,}")  # longer than the name of any file
 _WORD_SHOWN, _END_SHOWN = 80, 20
 _LONGEST_MESSAGE = 1_200
 _JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts and inside emoji
@@ -31,18 +31,18 @@ _JOINERS = "\u200c\u200d"  # needed inside words of Persian and Indic scripts an
 # CommonMark 0.31.2, section 2.4: a backslash takes the meaning from any ASCII punctuation. Only what can
 # carry meaning inside a line is escaped, so that the text stays readable: code, emphasis, links, HTML, table
 # bars (GFM section 4.10), strikethrough (GFM section 6.5), formulas, and entities.
-_ALWAYS = re.compile(r"[\\`*\[\]<>|~$]")
-_UNDERSCORE = re.compile(r"(?<![^\W_])_|_(?![^\W_])")
-_ENTITY = re.compile(r"&(?=#?\w+;)")
+_ALWAYS = expression(r"[\\`*\[\]<>|~$]")
+_UNDERSCORE = expression(r"(?<![^\W_])_|_(?![^\W_])")
+_ENTITY = expression(r"&(?=#?\w+;)")
 # GFM section 6.9 makes links of bare addresses.
-_ADDRESS = re.compile(r"(?i)\b(https?|ftp)(?=://)|\b(mailto|xmpp)(?=:)|\b(www)(?=\.)")
+_ADDRESS = expression(r"(?i)\b(https?|ftp)(?=://)|\b(mailto|xmpp)(?=:)|\b(www)(?=\.)")
 _PADDED = 48  # columns; a wider column holds sentences, and padding it would only push the rest out of sight
-_AT = re.compile(r"(?<=\w)@(?=\w)")
-_LINE_START = re.compile(r"^(\d{1,9})(?=[.)](?:\s|$))|^(?=[+\-](?:\s|$)|#{1,6}(?:\s|$)|>|[-=\s]+$)")
+_AT = expression(r"(?<=\w)@(?=\w)")
+_LINE_START = expression(r"^(\d{1,9})(?=[.)](?:\s|$))|^(?=[+\-](?:\s|$)|#{1,6}(?:\s|$)|>|[-=\s]+$)")
 
 
 # What a spreadsheet takes for a formula (OWASP, "CSV Injection", from memory); a number is none.
-_FORMULA = re.compile(r"(?![+-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?$)[=+\-@＝＋－＠]")
+_FORMULA = expression(r"(?![+-]?\d+(?:\.\d+)?(?:e[+-]?\d+)?$)[=+\-@＝＋－＠]")
 
 
 def visible(text: str) -> str:

@@ -16,6 +16,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
+from ..expressions import expression
 from ..text import Name, fold
 from .joins import unlucky_break
 
@@ -32,7 +33,7 @@ __all__ = [
 ]
 
 MOST_OCTETS, MOST_IN_ALL = 63, 253
-_LDH = re.compile(r"[a-z0-9-]+")
+_LDH = expression(r"[a-z0-9-]+")
 _WRITTEN_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
 
 PREFIXES, SUFFIXES = ("the", "get"), ("shop", "studio")

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import ipaddress
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from urllib.parse import quote, urlsplit
 
 from ..errors import InputError, Problem
+from ..expressions import expression
 from .bootstrap import Bootstrap
 from .estimate import Estimate
 from .findings import Asked, Finding, Question
@@ -35,7 +35,7 @@ _LOCAL = ("localhost", "local", "internal", "home.arpa", "test", "onion", "lan")
 """Endings of names that are not of the public network: RFC 6761, 6762, 7686, 8375, and common practice (internal,
 lan)."""
 
-_PLAIN_HOST = re.compile(r"[0-9a-f:]*:[0-9a-f:.]+(%.+)?|[a-z0-9_-]+(\.[a-z0-9_-]+)*\.?")
+_PLAIN_HOST = expression(r"[0-9a-f:]*:[0-9a-f:.]+(%.+)?|[a-z0-9_-]+(\.[a-z0-9_-]+)*\.?")
 """An IP address, or a name; those of small networks may hold an underscore."""
 
 

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from ..errors import InputError, Problem
+from ..expressions import expression
 from ..files import read_bounded
 from .checker import Checker
 from .keys import HOMES, TABLES, TOP
@@ -20,9 +21,9 @@ __all__ = ["load_brief", "parse_brief", "starter"]
 
 MOST_BYTES = 1 << 20
 """The most bytes of a brief; a longer file is not one."""
-_CURLY = re.compile("[\u201c\u201d\u201e\u2018\u2019\u201a\u00ab\u00bb]")
-_SETS = re.compile(r"^\s*(\[|[\w.\"'-]+\s*=)", re.MULTILINE)  # a table, or a key that is set: no list has one
-_DEEP_KEY = re.compile(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
+_CURLY = expression("[\u201c\u201d\u201e\u2018\u2019\u201a\u00ab\u00bb]")
+_SETS = expression(r"^\s*(\[|[\w.\"'-]+\s*=)", re.MULTILINE)  # a table, or a key that is set: no list has one
+_DEEP_KEY = expression(r"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){100}")
 """A key with this many parts is refused unread: the standard library takes quadratic time for it."""
 
 

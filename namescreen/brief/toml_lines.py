@@ -10,17 +10,19 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
+from ..expressions import expression
+
 __all__ = ["Place", "key_lines"]
 
 Place = tuple[str | int, ...]
 """The way to a value: table names and keys, and the numbers of list items from 0."""
 
-_BARE = re.compile(r"[A-Za-z0-9_-]+")
-_ESCAPE = re.compile(r"\\(u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)", re.DOTALL)
+_BARE = expression(r"[A-Za-z0-9_-]+")
+_ESCAPE = expression(r"\\(u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)", re.DOTALL)
 _ESCAPED = {"b": "\b", "t": "\t", "n": "\n", "f": "\f", "r": "\r", '"': '"', "\\": "\\"}
-_SPACE = re.compile(r"[ \t]*")
-_BLANK = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
-_SCALAR = re.compile(r"[^,\]}#\n]*")
+_SPACE = expression(r"[ \t]*")
+_BLANK = expression(r"(?:[ \t\r\n]|#[^\n]*)*")
+_SCALAR = expression(r"[^,\]}#\n]*")
 _STRINGS = tuple(
     re.compile(pattern, re.DOTALL)
     for pattern in (

@@ -12,13 +12,14 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 from typing import Any
 
+from ..expressions import expression
 from .checker import Checker, Read, WrongError, shown
 from .toml_lines import Place
 
 __all__ = ["list_of", "matching", "read_amount", "read_day", "read_text", "read_weight", "read_word", "table_of",
            "whole_number"]  # fmt: skip
 
-_SEVERAL = re.compile(r"[,;\n]")
+_SEVERAL = expression(r"[,;\n]")
 MOST_SHOWN = 80
 """The longest list that a message writes out."""
 MOST_WEIGHT = 1000

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Iterator
 from typing import TypeVar
 
+from namescreen.expressions import expression
 from namescreen.text import fold
 
 __all__ = ["name_key", "named_in"]
@@ -15,9 +16,9 @@ Name = TypeVar("Name")
 _DIGITS = 5  # no page has numbers so long
 _MOST_WORDS = 8  # of a name
 _JOINS = ("and", "&", "+")
-_RANGE = re.compile(r"(?<![^\s,])(\d+)\s*(?:[-\u2013]|\bto\b|\.\.+)\s*(\d+)(?![^\s,])", re.IGNORECASE)
-_SIGNS = re.compile(r";|#(?=\d)")
-_AND = re.compile(r"(?:^|\s+)(?:and|&|\+)\s+", re.IGNORECASE)
+_RANGE = expression(r"(?<![^\s,])(\d+)\s*(?:[-\u2013]|\bto\b|\.\.+)\s*(\d+)(?![^\s,])", re.IGNORECASE)
+_SIGNS = expression(r";|#(?=\d)")
+_AND = expression(r"(?:^|\s+)(?:and|&|\+)\s+", re.IGNORECASE)
 
 
 def name_key(text: str) -> str:

@@ -7,11 +7,11 @@ takes them for, as loan words have them (common practice, no source).
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from functools import lru_cache
 from itertools import chain, groupby
 
+from ..expressions import expression
 from ..lexicon import lexicon, read_as_english, zipf
 from ..lexicon.letter_patterns import all_bits_less, bits_less
 from ..lexicon.native_words import MORE_THAN_IN_ENGLISH
@@ -41,8 +41,8 @@ _HEARD = {
     "t": "T", "θ": "S", "v": "V", "w": "W", "ɥ": "W", "x": "HH", "ç": "SH", "ʝ": "Y", "z": "Z", "ʒ": "ZH",
 }  # fmt: skip
 _VOWELS = "aeiouyøœɑɐɛəɪɔʊʏ"
-_SHORT_E, _CLOSED_E = re.compile("e(?!ː)"), re.compile(f"e(?=[^{_VOWELS}ː]{{2}})")
-_SOUNDS = re.compile("|".join(sorted(_HEARD, key=len, reverse=True)))
+_SHORT_E, _CLOSED_E = expression("e(?!ː)"), expression(f"e(?=[^{_VOWELS}ː]{{2}})")
+_SOUNDS = expression("|".join(sorted(_HEARD, key=len, reverse=True)))
 _FINAL = {"HH": "K", "AA": "AH0"}
 """What a sound is heard as at the end: of Bach, of casa."""
 

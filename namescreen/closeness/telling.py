@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..plain_text import number, some
 from ..text import parse
@@ -45,7 +46,7 @@ _BRANDS = frozenset(("brand", "brands"))
 _SEEN = frozenset(("company", "co", *_BRANDS))
 """Of these, what is also a word of a name, seen and heard by those who rate how alike names are."""
 _ARTICLES = frozenset("the le la les el los las il lo der das het".split())
-_DOMAIN = re.compile(r"(?:https?://)?(?:www\.)?([a-z0-9-]{3,})((?:\.[a-z]{2,6}){1,2})/?", re.IGNORECASE)
+_DOMAIN = expression(r"(?:https?://)?(?:www\.)?([a-z0-9-]{3,})((?:\.[a-z]{2,6}){1,2})/?", re.IGNORECASE)
 _ENDS = frozenset(form[at:] for form in (*_LEGAL_FORMS, *_BRANDS) for at in range(len(form)))
 """The last word of every form, into however many words it falls."""
 _AND = frozenset("and und et y e".split())

@@ -6,11 +6,11 @@ It speaks of words that nobody was asked about, so names made by others can be h
 
 from __future__ import annotations
 
-import re
 from functools import cache, lru_cache
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon, zipf
 from ..lexicon.embedding import vector
 from ..tables import wordlists_folder
@@ -24,7 +24,7 @@ __all__ = ["appeal", "facts"]
 
 _LOW, _HIGH = 0.4, 0.7  # what the model expects of the dullest words and of the most delightful
 _OF_PHRASES = 2.0  # the Zipf frequency that a phrase of several words is taken to have
-_WORDS = re.compile("[a-z]+")
+_WORDS = expression("[a-z]+")
 
 
 @cache

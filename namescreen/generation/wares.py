@@ -6,10 +6,10 @@ Such a name misleads or describes (TMEP 1209.01, 1209.04); the stuffs are our li
 
 from __future__ import annotations
 
-import re
 from functools import cache
 
 from ..brief import Brief
+from ..expressions import expression
 from ..goods import Relatedness, likely_classes, relatedness
 from ..goods.trade_words import is_term, term_for
 from ..lexicon import lexicon
@@ -35,7 +35,7 @@ _SORTS_OF_CLASS = {
 _ENDS_HEAD = frozenset("of that with in on for from to who which and or at by as where under over before".split())
 
 
-_MADE_OF = re.compile(r"(.+?),? (?:made |cut |carved |woven )?(?:of|from) (.+)")
+_MADE_OF = expression(r"(.+?),? (?:made |cut |carved |woven )?(?:of|from) (.+)")
 _ITS_NAME, _SAYS_IT = 0.9, 0.5
 """How plainly a word of labels describes the goods, so that nobody could own it, and so that it is told."""
 

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from itertools import islice, pairwise
 
+from ..expressions import expression
 from ..lexicon import lexicon, zipf
 from ..tables import open_table
 from ..text import parse
@@ -37,7 +38,7 @@ _SMALL = (
 _ENDS_HEAD = frozenset(
     "adapted and as being by for from in including namely not of on or other relating that to via which with".split()
 )
-_DENIAL = re.compile(
+_DENIAL = expression(
     r"\bnon[- ](\w+)"
     r"|\b(?:not|other than|except(?:ing)?|excluding|without)\b(?: (?:of|for|in|being|made of|made from|adapted for))?"
     r"\s+([^,;()\[\]]+)"

@@ -13,6 +13,7 @@ from functools import lru_cache
 from itertools import islice
 from typing import NamedTuple
 
+from ..expressions import expression
 from ..lexicon import lexicon
 from .broader import layers_above, leading_senses, names_above, names_of
 from .class_features import DENIED, STEPS, head_of, listed_as
@@ -42,23 +43,23 @@ TAKES_ITS_PARTS = frozenset((9, 12, 15, 28))
 """Classes whose notes draw in what is adapted for their goods: cases for guitars, saddle bags for bicycles."""
 MOVED = 0.75
 """The share that a principle takes from what the single words say; ours."""
-_DOWNLOADED = re.compile(r"(?<!non-)(?<!not )\bdownloadable\b", re.IGNORECASE)
-_SERVICE = re.compile(
+_DOWNLOADED = expression(r"(?<!non-)(?<!not )\bdownloadable\b", re.IGNORECASE)
+_SERVICE = expression(
     r"\b(?:services?|retail|wholesale|provi\w+|rental|repair|design|development|online)\b", re.IGNORECASE
 )
 SELLING = 35
-_RETAIL = re.compile(r"\b(?:retail|wholesale)\b", re.IGNORECASE)
-_ADAPTED = re.compile(
+_RETAIL = expression(r"\b(?:retail|wholesale)\b", re.IGNORECASE)
+_ADAPTED = expression(
     r"(.*\b(?:bag|basket|cage|case|cover|holder|pannier|pouch|rack|strap|stand)(?:e?s)?)\b(?: [a-z]+)?"
     r" for (?:use with )?(.+)",
     re.IGNORECASE,
 )
-_SET = re.compile(
+_SET = expression(
     r"(?:gift |craft |starter )?(?:set|kit|hamper|box|basket|bundle|pack|package)(?:e?s)?"
     r" (?P<how>of|with|containing|comprising|consisting of|including|made up of) (?P<held>.+)",
     re.IGNORECASE,
 )
-_FRAMED = re.compile(
+_FRAMED = expression(
     r"\b(?:namely|featuring|including|includes?|being|except|other than|in the field|related)\b", re.IGNORECASE
 )
 """What comes after such words is part of what stands before."""
@@ -69,29 +70,29 @@ _CLOTH = (
     "cotton|wool|linen|silk|leather|canvas|felt|denim|suede|hemp|jute|tweed|velvet|polyester|nylon|acrylic|cashmere|merino"
     "|mohair|alpaca|flannel|fleece|satin|twill|corduroy|oilcloth|oilskin|viscose|lambswool|sheepskin|cloth|fabric"
 )
-_MADE_IN = re.compile(
+_MADE_IN = expression(
     r",? (?:made|manufactured|produced|distilled|brewed|crafted|grown|woven) in [\w ,'-]+$", re.IGNORECASE
 )
-_MADE_OF = re.compile(
+_MADE_OF = expression(
     rf"([\w' -]+?) (?:made |woven |sewn |knitted )?(?:of|from|in) (?:[\w-]+ ){{0,2}}(?:{_CLOTH})(?: (?:for|with) .+)?",
     re.IGNORECASE,
 )
-_WORN_BY = re.compile(
+_WORN_BY = expression(
     r"(?:.*\bfor (?:[\w-]+ ){0,2}?(?P<who>[\w-]+)|(?P<pet>dog|cat|pet|puppy) [\w-]+)\s*", re.IGNORECASE
 )
 PRESERVED = 29
-_PREPARED = re.compile(
+_PREPARED = expression(
     r"\b(?:pickled|preserved|canned|tinned|bottled|jarred|frozen|(?:freeze-|sun-)?dried|dehydrated|desiccated|cooked|stewed"
     r"|steamed|fried|grilled|roasted|toasted|smoked|salted|fermented|marinated|candied|crystalli[sz]ed|mashed)\b",
     re.IGNORECASE,
 )
-_ROASTED = re.compile(r"\b(?:coffee|cocoa|cacao|chicory)\b", re.IGNORECASE)
+_ROASTED = expression(r"\b(?:coffee|cocoa|cacao|chicory)\b", re.IGNORECASE)
 """What is roasted and stays in class 30."""
 PRODUCE = frozenset(("produce", "edible nut", "mushroom"))
 SEASONING_OR_GRAIN = frozenset(("flavorer", "grain"))
 _SENSES = 4
 """The noun senses among which the one is looked for in which a plant is food."""
-_QUALIFIES = re.compile(
+_QUALIFIES = expression(
     r"(?:not|for|of|made|with|without|in|on|by|being|adapted|other)\b|non\b|[\w-]*electric(?:al)?$", re.IGNORECASE
 )
 """What is said of goods after a comma, and is no item of a list: junctions, not of metal, for pipes."""

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
@@ -35,8 +36,8 @@ _FALSE = "no non not without imitation faux fake artificial mock simulated synth
 _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 """What goods state before or after a word if they do not have what it says, or only look so."""
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
-_MADE_IN = re.compile(r"\b(?:in|from) (.+)")
-_CONTAINING = re.compile(r"\bcontaining\b", re.IGNORECASE)
+_MADE_IN = expression(r"\b(?:in|from) (.+)")
+_CONTAINING = expression(r"\bcontaining\b", re.IGNORECASE)
 _MIXED = frozenset(("care", "food"))
 """Sorts of stuff of which goods have several in them at once, so that one excludes no other; foods do only where
 they are told by something else."""
@@ -239,7 +240,7 @@ def _sorts(word: str) -> frozenset[str]:
 def _claims() -> tuple[tuple[str, frozenset[str], tuple[str, ...]], ...]:
     """The promises: of which goods (food, any, or their word), the words of a name, the words of goods that rule them
     out."""
-    rows = (row.split("|") for key, row in open_table("protected_signs.tsv").items() if key.startswith("?"))
+    rows = (row.split("|") for _, row in open_table("protected_signs.tsv").starting("?"))
     return tuple((of, frozenset(said.split(",")), tuple(ruled.split(","))) for of, said, ruled in rows)
 
 

@@ -10,6 +10,7 @@ import re
 from collections.abc import Mapping
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
 from ..text import parse
@@ -71,8 +72,8 @@ TRADE_WORD, ONE_CLASS = 0.6, 0.5
 """The weight of a word that is used for goods of the same class, and how likely that class must be."""
 _SAYING = frozenset(("quality", "colour", "number", "taste", "people", "laudatory", "generic head"))
 """Kinds of word that say something of any goods."""
-_PERSONAL = re.compile(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
-_SAYS_WORD_FOR = re.compile(r".*\b(?:word|name|term) for (?:an? |the )?")
+_PERSONAL = expression(r"\b[A-Z]\.\s*(?=[A-Z][\w'’-]{2})|\b(?:sons|bros|brothers|daughters)\b", re.IGNORECASE)
+_SAYS_WORD_FOR = expression(r".*\b(?:word|name|term) for (?:an? |the )?")
 TOLD = 0.8
 """How plainly the meaning of a rare word must describe the goods to be told: few buyers know it."""
 _LETTERS = frozenset(part for spoken in LETTER_NAMES.values() for part in spoken.split()) - {"you", "see", "are"}

@@ -15,7 +15,7 @@ from .grounds import grounds_for, protecting_first
 from .known_places import LONGEST_PLACE, known_places
 from .phrases import goods_words
 from .places import IN_A_DICTIONARY, place_of
-from .signs import EVOKING, ORIGIN, SIGNS, ProtectedSign, listed, sorts_of, with_law
+from .signs import EVOKING, SIGNS, ProtectedSign, listed, names_of_origin, sorts_of, with_law
 from .words import base_form, runs
 
 __all__ = ["evoked"]
@@ -144,10 +144,9 @@ def _means_something(word: str, language: str) -> bool:
 def _longer_names() -> dict[str, tuple[str, ...]]:
     """Each word of names of origin of several words, with these names."""
     found: dict[str, list[str]] = {}
-    for sign, row in open_table(SIGNS).items():
-        if " " in sign and sign[0].isalpha() and any(one.kind in ORIGIN for one in listed(row)):
-            for word in sign.split():
-                found.setdefault(word, []).append(sign)
+    for sign in dict.fromkeys(sign for sign, _ in names_of_origin() if " " in sign):
+        for word in sign.split():
+            found.setdefault(word, []).append(sign)
     return {word: tuple(signs) for word, signs in found.items()}
 
 
@@ -223,8 +222,9 @@ def _all_names(
     classes: frozenset[int], sorts: frozenset[str], *, little_known: bool
 ) -> Iterator[tuple[str, str, bool]]:
     """The words of names of origin, each with the territory, and whether it is the whole name."""
-    for sign, row in open_table(SIGNS).items():
-        for one in listed(row) if sign[0].isalpha() else ():
-            if one.kind in ORIGIN and one.little_known == little_known and one.known_for(classes, sorts):
-                words = sign.split()
-                yield from ((word, one.territory, len(words) == 1) for word in words if len(word) >= SHORTEST)
+    asked = {one for _, one in names_of_origin() if one.little_known == little_known}
+    known = {one for one in asked if one.known_for(classes, sorts)}  # some hundreds, that thousands of names share
+    for sign, one in names_of_origin():
+        if one in known:
+            words = sign.split()
+            yield from ((word, one.territory, len(words) == 1) for word in words if len(word) >= SHORTEST)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import Translation, frequency_languages, kinds, languages, lexicon, translations, zipf
 from ..lexicon.foreign_derivation import what_does
 from ..lexicon.letter_patterns import alphabet, has_model
@@ -55,7 +55,7 @@ MANY_FORMS = frozenset(("et", "fi", "hu", "tr"))
 """Languages whose nouns have so many forms that some look like English words; those in use are in their texts."""
 _LENT = frozenset("éèàêâçşţ")
 """Letters that come with words from French into other languages, and Romanian ones as old machines write them."""
-_DOUBLED = re.compile(r"([aeiou])\1")
+_DOUBLED = expression(r"([aeiou])\1")
 INTERNATIONAL = 8
 """The fewest letters of an English word that is taken for an international one in another spelling."""
 ACCENTED = frozenset(("fr", "es", "it", "pt"))

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .description import NOTHING, Evidence, EvidenceKind
@@ -27,7 +28,7 @@ SECTION = "1209.03(h)"
 INITIALS, FEWEST, MOST = 0.7, 3, 6
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`. And how many
 letters they have."""
-_WITHOUT = re.compile(r"\bwithout (?:any |added )?(?P<what>[^,;]+)")
+_WITHOUT = expression(r"\bwithout (?:any |added )?(?P<what>[^,;]+)")
 
 
 def are_initials(word: str) -> bool:

@@ -80,10 +80,9 @@ def _holds(name: str, places: tuple[str, ...]) -> bool:
 def _places_of_entries() -> dict[str, list[str]]:
     """The places, and words that bring them to mind, of each entry."""
     found: dict[str, list[str]] = defaultdict(list)
-    for key, numbers in open_table(_TABLE).items():
-        if key.startswith("~"):
-            for number in str(numbers).split():
-                found[number.rstrip("!")].append(key[1:])
+    for key, numbers in open_table(_TABLE).starting("~"):
+        for number in numbers.split():
+            found[number.rstrip("!")].append(key[1:])
     return found
 
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from ..expressions import expression
 from ..lexicon import translations
 from ..text import fold
 
@@ -43,24 +44,24 @@ _OF_THEIR_OWN = frozenset("alcoholic alcohol medicinal medicated medical medicin
 
 
 _LEFT_OUT = {
-    code: re.compile(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in _EXCEPT.items()
+    code: expression(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in _EXCEPT.items()
 }
 """What a list leaves out, up to the next comma."""
 _SAID_FREE = {
-    code: re.compile(rf"[,;]\s*(?:{said.format(until=_UNTIL)})\s*(?=[,;.\n]|$)", re.IGNORECASE)
+    code: expression(rf"[,;]\s*(?:{said.format(until=_UNTIL)})\s*(?=[,;.\n]|$)", re.IGNORECASE)
     for code, said in _FREE_OF.items()
 }
 """Such an item as a whole, with the sign that parts it from the goods."""
 _SAID_NOT = {
-    code: re.compile(
+    code: expression(
         rf"[,\s]*\b(?:{said})[ -](?:(?:en|aus|de|di|van|em|av|af|z) )?(?P<what>[^\W\d_]+)", re.IGNORECASE
     )
     for code, said in _NOT_SO.items()
 }
 """One word with "not" before it."""
-_GLOSS = re.compile(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")
-_LISTED = re.compile(r"\b(?:and|or|und|oder|et|ou|y|e|o|en|of|oraz|lub|services?)\b", re.IGNORECASE)
-_SERVED = re.compile(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNORECASE)
+_GLOSS = expression(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")
+_LISTED = expression(r"\b(?:and|or|und|oder|et|ou|y|e|o|en|of|oraz|lub|services?)\b", re.IGNORECASE)
+_SERVED = expression(r"(?:services?|retail\w*|wholesale|\w+ing)\s*$", re.IGNORECASE)
 """What brackets after it say more of than of goods: team building (education)."""
 
 

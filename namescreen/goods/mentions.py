@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .broader import names_above, senses_of_goods
@@ -31,7 +32,7 @@ _LIKENED = frozenset(
     "sized size shape print pattern motif design scent flavour flavor theme".split()
 )
 """What stands before these is what goods look, smell or taste like: fish-shaped, lemon scent."""
-_LIKENESS = re.compile(
+_LIKENESS = expression(
     rf"(?:\s+[a-z]+ed)?\s+(?:like|resembling|depicting|showing)\s.*"
     rf"|(?:\s+(?:in|of|with))?\s+(?:an? |the )?(?:{'|'.join(sorted(_LOOKS))})s? of\s.*"
     rf"|\s+(?:printed|decorated|painted|embroidered|patterned|scented|flavoured|flavored) with\s.*"

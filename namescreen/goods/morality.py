@@ -6,11 +6,11 @@ The list is written from memory and incomplete (wordlists/curated/morality.txt).
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from functools import lru_cache
 from typing import NamedTuple
 
+from ..expressions import expression
 from ..lexicon import lexicon, translations
 from ..lexicon.language_codes import language_name
 from ..plain_text import some
@@ -49,7 +49,7 @@ _WHAT = {
     "faith": "what is holy to many",
 }
 _ASK = "the office, and an adviser, with how people of the market take it"
-_HYPHENED = re.compile(r"\w+(?:-\w+)+")
+_HYPHENED = expression(r"\w+(?:-\w+)+")
 _SEEN = ("coarse", "slur")
 """Kinds that are seen in closed words too (shitbox)."""
 

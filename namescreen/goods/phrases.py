@@ -11,6 +11,7 @@ from functools import lru_cache
 from itertools import dropwhile
 from typing import NamedTuple
 
+from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
 from .broader import leading_senses, names_above
@@ -60,39 +61,39 @@ _ENDS_PHRASE = _words("""
 _MADE = _words("of from in")
 # What materials are to a dictionary, which are goods of their own in general (fabrics, metals).
 _MATERIALS = frozenset(("material", "fabric", "ceramic ware", "metallic element"))
-_PARTICLE = re.compile(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
+_PARTICLE = expression(r"(?<=\w)-(?:in|on|off|out|up|down|over|to|by|for|with|about|at)\b(?=[-\s])", re.IGNORECASE)
 """A particle joined to its word begins no phrase: carry-on bags, clip-on lights, ready-to-wear clothing."""
-_BEING = re.compile(r"\s+\bbeing\b.*$", re.IGNORECASE)
+_BEING = expression(r"\s+\bbeing\b.*$", re.IGNORECASE)
 """What goods are besides (caps being headwear) is no other goods: the wording of offices."""
-_FOR_ALL = re.compile(
+_FOR_ALL = expression(
     r"[,;]?\s*\ball (?:of )?(?:the )?(?:aforesaid|foregoing|aforementioned)?\s*(?:goods|items)?\s*(?:being )?"
     r"(?:adapted |intended |designed )?for\s+(?P<what>[^,;]+)$",
     re.IGNORECASE,
 )
-_ADAPTED = re.compile(r"\s+(?:specially |specifically )?adapted for\s+(?P<what>[^,;]+)$", re.IGNORECASE)
-_SERVICE_NAMELY = re.compile(
+_ADAPTED = expression(r"\s+(?:specially |specifically )?adapted for\s+(?P<what>[^,;]+)$", re.IGNORECASE)
+_SERVICE_NAMELY = expression(
     r".*?\b(?P<how>retail|wholesale|sale|repair|maintenance|rental|cleaning|delivery)\b.*?[,:]? namely,? (?P<what>.+)$",
     re.IGNORECASE,
 )
 """A service in goods that are named one by one: each is dealt in so."""
 _IN_GOODS = _words("retail retailing wholesale sale rental hire repair distribution import export")
-_DEALT = re.compile(r"\b(?:of|for|with|in|featuring|to|selling|concerning) \w", re.IGNORECASE)
+_DEALT = expression(r"\b(?:of|for|with|in|featuring|to|selling|concerning) \w", re.IGNORECASE)
 """Services that lists name once for several goods, and what comes between them and the goods."""
-_WORK = re.compile(
+_WORK = expression(
     r"(?<![^,;\n])\s*\b(?:(?:repairing|mending|restoring|servicing|regrinding|resoling|reproofing|restringing|truing|"
     r"reupholstering|rewaxing)(?: of)?|(?:re-?)?(?:waxing|proofing|soling|stringing|grinding|sharpening|tuning|dyeing|"
     r"upholstering|polishing|painting) of)\s+(?!services?\b)",
     re.IGNORECASE,
 )
 """Work on goods, said by a verb: regrinding spades, re-waxing of coats."""
-_LISTS = re.compile(r"[;\n]")
-_HAS_PURPOSE = re.compile(r"\bfor\b", re.IGNORECASE)
-_QUALIFIES = re.compile(r"(?:for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
+_LISTS = expression(r"[;\n]")
+_HAS_PURPOSE = expression(r"\bfor\b", re.IGNORECASE)
+_QUALIFIES = expression(r"(?:for|of|in|with|made|being|as|at|to) ", re.IGNORECASE)
 """How what is said of the goods before a comma begins, and no further goods: castors, not of metal, for furniture."""
-_HOW = re.compile(r"[\w'’]+-\w+(?:ed|en|wn|ut|de)$", re.IGNORECASE)
+_HOW = expression(r"[\w'’]+-\w+(?:ed|en|wn|ut|de)$", re.IGNORECASE)
 """A compound participle, which says how the goods before a comma work or are made: tools, hand-operated."""
-_NEGATED = re.compile(r"not ", re.IGNORECASE)
-_BETWEEN = re.compile(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
+_NEGATED = expression(r"not ", re.IGNORECASE)
+_BETWEEN = expression(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
 
 class Item(NamedTuple):

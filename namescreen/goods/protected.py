@@ -23,7 +23,7 @@ from .morality import offending
 from .olympic import kept_in, laws_on
 from .phrases import goods_words, items
 from .places import place_of
-from .signs import ORIGIN, SIGNS, Listed, ProtectedSign, listed, sorts_of
+from .signs import ORIGIN, SIGNS, Listed, ProtectedSign, all_signs, listed, sorts_of
 
 __all__ = ["ProtectedSign", "protected_signs"]
 
@@ -234,8 +234,7 @@ def _held(word: str, sign: str, entry: Listed) -> int:
 @cache
 def _kept_by_law() -> tuple[tuple[str, Listed], ...]:
     """The signs of these kinds that are long enough to be seen in a word."""
-    rows = ((sign, row) for sign, row in open_table(SIGNS).items() if sign[0].isalpha() and "-" not in sign)
-    kept = ((sign, one) for sign, row in rows for one in listed(row) if one.kind in WITHIN)
+    kept = ((sign, one) for sign, one in all_signs() if one.kind in WITHIN and "-" not in sign)
     long = ((sign, one) for sign, one in kept if len(sign.replace(" ", "")) >= SHORTEST_WITHIN)
     return tuple((sign, one) for sign, one in long if (one.kind, one.territory) != ("olympic", "Germany"))
 

@@ -5,9 +5,9 @@ which they are not measured says nothing of them: shoes are sold by no mile."""
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
 
+from ..expressions import expression
 from .broader import ancestors, leading_senses, names_of
 from .classification import likely_classes
 from .description import DESCRIBES, Evidence, of_kind
@@ -39,7 +39,7 @@ _ABBREVIATED = {
 }  # fmt: skip
 """Units as they are written after a number, by the Nice classes whose goods are sold, rated or counted in them; from
 memory of shops."""
-_MEASURE = re.compile(r"(\d+)([a-z]+)")
+_MEASURE = expression(r"(\d+)([a-z]+)")
 WEIGHT = of_kind("quality").weight
 _TOLD = Evidence(WEIGHT, "a number and its unit: a quantity or measure, which any seller may state", section=DESCRIBES)
 

@@ -13,6 +13,7 @@ from functools import lru_cache
 from itertools import pairwise, product
 from typing import NamedTuple
 
+from ..expressions import expression
 from ..lexicon import lexicon, translations, zipf
 from ..lexicon.foreign_derivation import compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING, LINKING, NOUN_FIRST
@@ -48,15 +49,15 @@ MOST_SENSES, MOST_WAYS = 6, 600
 """The likeliest senses of a word, and the ways of reading an item, that are looked at."""
 SHORTEST_PART = 3
 """The fewest letters of a part of a compound."""
-_ADJECTIVE = re.compile(r"(?:ow|n|sk|ck|dzk|cz)(?:y|a|e|ych|ego|ej|i|ie)$|an[ey]$")
+_ADJECTIVE = expression(r"(?:ow|n|sk|ck|dzk|cz)(?:y|a|e|ych|ego|ej|i|ie)$|an[ey]$")
 """How Polish adjectives end, folded; they stand before their noun or after it."""
 _BY_FORM = {"pl": _ADJECTIVE}
 _FORMS = {"pl": (("ek$", "ka"), ("ek$", "ko"), ("([yi])ch$", r"\1"), ("ego$", "y"), ("$", "a"), ("$", "o"))}
 """Forms that are not regular endings: the genitive plural (zabawek, of toys), and that of adjectives."""
 _PURPOSE_BEFORE = {"fr": frozenset(("a",)), "it": frozenset(("da",))}
 """Small words after which stands what a thing is for, as a noun before another says it in English: moulin à café."""
-_WORD = re.compile(r"[^\W_]+(?:-[^\W_]+)*")
-_SEPARATOR = re.compile(r"([,;()/\n])")
+_WORD = expression(r"[^\W_]+(?:-[^\W_]+)*")
+_SEPARATOR = expression(r"([,;()/\n])")
 _PREPOSITIONS = frozenset(("for", "with", "without", "in", "of", "from", "against"))
 _DEALT_IN = frozenset("retail wholesale sale rental repair service services course lesson shop".split())
 

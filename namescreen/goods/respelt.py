@@ -5,10 +5,10 @@ is meant (TMEP 1209.03(j)). From memory of shops' names."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Sequence
 from functools import cache, lru_cache
 
+from ..expressions import expression
 from ..lexicon import lexicon, zipf
 from ..lexicon.frequency import in_use
 from ..native import choose
@@ -36,7 +36,7 @@ STEPS, MOST, MOST_OF_PART = 3, 1200, 120
 EVERYDAY = 3.0
 """Zipf value from which readers know the word that is meant."""
 SHORTEST, LEAST_PART = 3, 3
-_CLUES = re.compile(r"[kqxz]|y[lnt]|ite|ph|ee|oo|the|([bdfglmnprst])\1")
+_CLUES = expression(r"[kqxz]|y[lnt]|ite|ph|ee|oo|the|([bdfglmnprst])\1")
 """What a closed word must hold for a respelling to be looked for: it takes time."""
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
 from ..tables import open_table
@@ -82,6 +82,19 @@ class Listed(NamedTuple):
 def listed(row: str) -> tuple[Listed, ...]:
     """The lines of one sign, as its row of the table holds them."""
     return tuple(map(_listed, row.split()))
+
+
+@cache
+def all_signs() -> tuple[tuple[str, Listed], ...]:
+    """Every sign that is a word or several, with each line of it, in the order of the table."""
+    rows = ((sign, row) for sign, row in open_table(SIGNS).items() if sign[0].isalpha())
+    return tuple([(sign, one) for sign, row in rows for one in listed(row)])
+
+
+@cache
+def names_of_origin() -> tuple[tuple[str, Listed], ...]:
+    """Those that are names of origin."""
+    return tuple([(sign, one) for sign, one in all_signs() if one.kind in ORIGIN])
 
 
 @lru_cache(maxsize=1 << 10)

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import lexicon
 from .broader import leading_senses, names_above
 from .classification import likely_classes
@@ -56,10 +57,10 @@ _WORK_ON = frozenset(
     """.split()
 )
 """Heads that work on a stuff or are half-made goods of it, and no wares: a glass cutter."""
-_OF_STUFF = re.compile(
+_OF_STUFF = expression(
     r"\b(?:of|in|from)\s+(.+?)(?=\s(?:for|with|to|by|on|that|which|used|being)\s|[,;()]|$)", re.IGNORECASE
 )
-_WARES_OF = re.compile(
+_WARES_OF = expression(
     r"\b(?:goods|articles?|wares?|products?|items?|objects?)\s+(?:made\s+)?(?:of|in|from)\s", re.IGNORECASE
 )
 

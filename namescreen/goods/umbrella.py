@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from functools import cache, lru_cache
 
+from ..expressions import expression
 from .classification import classes
 from .phrases import Item, plain_words
 from .words import base_form
@@ -27,7 +28,7 @@ _SAME = {
 }
 """Last words that make no difference among those of one meaning: what is used up, and what it is done with."""
 _UNSAID = frozenset(("non", "use", "purpose", "general", "all"))
-_NOT_MEDICATED = re.compile(r"\bnon[ -]?medicated\b", re.IGNORECASE)
+_NOT_MEDICATED = expression(r"\bnon[ -]?medicated\b", re.IGNORECASE)
 """What makes no difference to a term; a medicated one is another, of class 5."""
 _TERMS = """
 3 | cosmetic, cosmetic preparation, toilet preparation, toiletry, toiletry preparation, body care, body care

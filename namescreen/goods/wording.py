@@ -7,12 +7,12 @@ item of a mostly English list is treated likewise, and of one in many languages:
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterator
 from functools import lru_cache
 from typing import NamedTuple
 
+from ..expressions import expression
 from ..lexicon import Translation, association, languages, lexicon, translations, zipf
 from ..text import fold
 from .left_out import as_stated
@@ -40,7 +40,7 @@ in that language; set by hand, on real lists."""
 SEVERAL, LONGEST_SHOWN = "mul", 60
 """The code of ISO 639-2 for many languages, and the most letters of goods that a remark shows."""
 
-_ITEMS = re.compile(r"([,;\n])(?![^(]*\))")
+_ITEMS = expression(r"([,;\n])(?![^(]*\))")
 
 
 class Wording(NamedTuple):

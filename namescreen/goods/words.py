@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon import lexicon, zipf
 from ..lexicon.morphology import DETACHMENTS
 from ..tables import open_table
@@ -23,8 +24,8 @@ MADE_SO = frozenset(
 """Participles that say how goods are made, and name none: a coated cover is no coat, a lined box no line."""
 _NOUNS_IN_S = tuple(f"{suffix}s" for suffix in "er or ist let ette ment ling".split())
 """How the plurals of nouns end that are made by a suffix, so that a strange one is known for a plural: excluders."""
-_WARES = re.compile(r"\b(?P<sort>[a-z]+)[ -](?P<ware>wares?|wear|gear)\b", re.IGNORECASE)
-_POSSESSIVE = re.compile(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
+_WARES = expression(r"\b(?P<sort>[a-z]+)[ -](?P<ware>wares?|wear|gear)\b", re.IGNORECASE)
+_POSSESSIVE = expression(r"['’`´]s\b|(?<=s)['’`´](?=\s|$)", re.IGNORECASE)
 
 
 def plain_words(text: str) -> tuple[str, ...]:

@@ -264,6 +264,7 @@ def shared_with(word: str, base: str, language: str, linked: bool = False) -> in
     return max([_shared(one, listed, language, endings) for one in ours for listed in theirs])
 
 
+@cache
 def endings_of(language: str) -> tuple[str, ...]:
     """The endings of inflection of a language, the shortest first."""
     return tuple(sorted(_ALL_ENDINGS.get(language, frozenset()) - {""}, key=lambda ending: (len(ending), ending)))

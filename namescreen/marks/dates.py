@@ -6,6 +6,8 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from functools import lru_cache
 
+from ..expressions import expression
+
 __all__ = ["believed", "order_of", "plain_date"]
 
 FIRST_YEAR, LAST_YEAR = 1800, 2199
@@ -13,7 +15,7 @@ FIRST_YEAR, LAST_YEAR = 1800, 2199
 what lies beyond stands for something else, such as a day that never comes."""
 
 _MONTHS = ("", "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
-_TWO_NUMBERS = re.compile(r"(\d{1,2})([-/. ])(\d{1,2})\2(\d{4})(?:[ T].*)?")
+_TWO_NUMBERS = expression(r"(\d{1,2})([-/. ])(\d{1,2})\2(\d{4})(?:[ T].*)?")
 
 
 @lru_cache(maxsize=65536)

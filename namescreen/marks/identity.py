@@ -5,13 +5,13 @@ number.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 from enum import IntEnum
 from hashlib import blake2b
 from typing import TYPE_CHECKING
 
+from ..expressions import expression
 from .mark import Mark
 from .territory import office_code
 
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 __all__ = ["Event", "combined", "identity", "real_number", "runs"]
 
 
-_SEPARATORS = re.compile(r"[\W_]+")
+_SEPARATORS = expression(r"[\W_]+")
 
 
 class Event(IntEnum):

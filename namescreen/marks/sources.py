@@ -22,6 +22,7 @@ from pathlib import Path, PurePosixPath
 from typing import IO, NamedTuple
 
 from ..errors import InputError, Problem
+from ..expressions import expression
 from ..files import sha256_of
 from .other_kinds import KINDS_NOT_READ, no_list
 from .problems import ProblemLog
@@ -32,7 +33,7 @@ HEAD = 8192
 MOST_FILES = 300_000
 """The most files of a folder that are looked at: three times the largest folder of single marks that was tried."""
 _NAME_ONE = "Name the folder or the file in which the lists are"
-_TALK = re.compile(r"(?:read[-_ ]?me|licen[cs]e|copying|notice|terms|change[-_ ]?log|disclaimer)\b", re.IGNORECASE)
+_TALK = expression(r"(?:read[-_ ]?me|licen[cs]e|copying|notice|terms|change[-_ ]?log|disclaimer)\b", re.IGNORECASE)
 _BROKEN = (
     EOFError, gzip.BadGzipFile, zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, NotImplementedError,
     RuntimeError, ValueError, OverflowError, OSError,

@@ -10,6 +10,8 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 
+from ..expressions import expression
+
 __all__ = ["DEAD", "LIVE", "OPPOSED", "PENDING", "STATUSES", "UNKNOWN", "most_informative", "opposed_since", "ran_out",
            "standing"]  # fmt: skip
 
@@ -87,7 +89,7 @@ _RULES = (
     (r"\bpublished\b|\bpubliee?\b|\bpublicad[ao]\b|\bpublicacao\b|\bveroffentlicht\b|\bpubblicat[ao]\b", PENDING),
 )  # fmt: skip
 _CLOSED = r"\bopposition (?:dismissed|rejected|withdrawn|terminated|period)"
-_RAN_OUT = re.compile(
+_RAN_OUT = expression(
     r"\b(?:expired?|lapsed?|not renewed|renewal due|late renewal|expiree?|caducad[ao]|expirad[ao]|vencid[ao]|"
     r"scadut[ao]|abgelaufen)\b"
 )

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import chain, islice
 
 from ..errors import InputError, Problem
+from ..expressions import expression
 from ..plain_text import some
 from .dates import order_of, plain_date
 from .fields import DATES, FIELD_NAMES, OPTION_NAMES, Columns, class_flags, columns_of, countries_in
@@ -31,7 +32,7 @@ LOOKED_AT = 5000
 """The rows that decide whether dates begin with the day or the month, and whether a column can hold marks."""
 TOLD_OF = ("goods", "classes", "territories", "status", "number")
 """Fields that a remark on unused columns names, those that change a screening most first."""
-_NUMBER = re.compile(r"[A-Za-z]{0,3}[\d\W_]*\d[\d\W_]*")
+_NUMBER = expression(r"[A-Za-z]{0,3}[\d\W_]*\d[\d\W_]*")
 
 
 def shape_of(first_lines: Sequence[str], suffix: str, columns: Columns | None = None) -> tuple[str, str]:

@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 
+from ..expressions import expression
 from ..territories import members_of, territory
 from .mark import Mark
 
@@ -49,7 +50,7 @@ _NAMES = {
 UK_LEFT = "2021-01-01"
 """The day from which new marks of the European Union say nothing of the United Kingdom."""
 
-_USER_ASSIGNED = re.compile("AA|Q[M-Z]|X[A-Z]|ZZ")
+_USER_ASSIGNED = expression("AA|Q[M-Z]|X[A-Z]|ZZ")
 """Codes that ISO 3166-1 leaves to its users: they name no country, so such a mark may hold anywhere."""
 
 

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from ..expressions import expression
 from ..plain_text import plural, some
 from .fields import field_of
 from .problems import ProblemLog
@@ -24,11 +25,11 @@ DELIMITERS = (",", "\t", ";", "|")
 
 _BULLETS = frozenset("-*+•‣·–—")
 """Signs that stand before the lines of a list."""
-_NUMBER = re.compile(r"\s*\(?(\d{1,5})\s*(?:[.):]\s+|[-–—]\s+)(?=\S)")
+_NUMBER = expression(r"\s*\(?(\d{1,5})\s*(?:[.):]\s+|[-–—]\s+)(?=\S)")
 """A number before a line: 1. 1) (1) 1: 1 -."""
-_PLAINLY_COUNTING = re.compile(r"\s*\(?(\d{1,5})\s*[.)]\s+(?=\S)")
+_PLAINLY_COUNTING = expression(r"\s*\(?(\d{1,5})\s*[.)]\s+(?=\S)")
 """A number written as lists write theirs, and seldom a name its own: 1. 1) (1)."""
-_NOTHING = re.compile(r"(?!)")
+_NOTHING = expression(r"(?!)")
 
 
 @dataclass(frozen=True, slots=True)

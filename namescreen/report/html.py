@@ -13,6 +13,7 @@ from html import escape
 from importlib.resources import files
 from typing import Any
 
+from ..expressions import expression
 from ..outcome import DISCLAIMER
 from .comparison import Changes
 from .figure import to_svg
@@ -24,7 +25,7 @@ from .record import title_of
 __all__ = ["to_html"]
 
 _PICTURE = "figure.svg"
-_NUMBER = re.compile(r"(?<![\w/-])((?=[\w/-]{3,24}(?![\w/-]))(?=[\w/-]*\d)\w+(?:[-/]\w+)+)(?![\w/-])")
+_NUMBER = expression(r"(?<![\w/-])((?=[\w/-]{3,24}(?![\w/-]))(?=[\w/-]*\d)\w+(?:[-/]\w+)+)(?![\w/-])")
 """A date, or the number of a mark with its parts."""
 _LONG, _PIECE = re.compile(r"\w{19,}"), re.compile(r"\w{1,14}")
 """A word too long for a column, and the pieces in which it may stand; shorter ones are never broken."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from ..expressions import expression
 from .folding import fold
 
 __all__ = ["LEET_LETTERS", "MAX_LENGTH", "tokenize"]
@@ -13,7 +14,7 @@ MAX_LENGTH = 300
 """Longer names are cut to this length: no office registers word marks near this length (common
 practice, no source), and every cost below is bounded by it."""
 
-_PLAIN = re.compile(r"[A-Z]*[a-z]*(?: [A-Z]*[a-z]*)*")
+_PLAIN = expression(r"[A-Z]*[a-z]*(?: [A-Z]*[a-z]*)*")
 """Names that are split at their spaces alone, as most are; one space at a time, so that many of them can be met in one
 way only."""
 
