@@ -13,8 +13,9 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from ..brief import Brief
+from ..lexicon import lexicon
 from ..tables import open_table
-from ..text import fold
+from ..text import fold, tokenize
 from .brief_terms import BriefTerms
 from .opposites import against
 from .purpose import NAMED
@@ -87,7 +88,8 @@ class Idea:
         """What it is, and which term of the brief it is here for."""
         if self.kind == "concept":
             return "a concept"
-        return f"{self.meaning} (for {self.term})" if self.meaning else f"for {self.term}"
+        told = _told_of(self.term, self.meaning)
+        return f"{told} (for {self.term})" if told else f"for {self.term}"
 
     @property
     def named(self) -> str:
@@ -98,6 +100,20 @@ class Idea:
     def reason(self) -> str:
         """Why it is here, in words: skep: beehive woven of straw (for bee)."""
         return f"{self.word}: {self.why}"
+
+
+def _told_of(term: str, meaning: str) -> str:
+    """Of the meanings of a word, parted by semicolons, those that name what it is here for (four in hand, for tie: a
+    knot, and no coach); all of them where none does."""
+    meant = meaning.split("; ")
+    if len(meant) == 1:
+        return meaning
+    forms = {term, *lexicon().bases(term)}
+    return "; ".join([one for one in meant if any(_is_form(word, forms) for word in tokenize(one))] or meant)
+
+
+def _is_form(word: str, forms: set[str]) -> bool:
+    return word in forms or not forms.isdisjoint(lexicon().bases(word))
 
 
 @cache
@@ -158,7 +174,8 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     terms = {term.word for term in brief_terms.terms}
     for place in (weights >= _LEAST).nonzero()[0].tolist():
         known = known_words()[place]
-        plain = known.kind == "foreign" and known.meaning.partition(": ")[2] in terms  # it says so in its language
+        # it says so in its language
+        plain = known.kind == "foreign" and known.meaning.partition(": ")[2].casefold() in terms
         if known.kind not in ("first", "title") and known.word.casefold() not in terms and not plain:
             term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(

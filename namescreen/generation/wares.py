@@ -140,4 +140,4 @@ def head_of(meaning: str) -> str:
         before = token.rstrip(",;")
         if before != token:
             break
-    return before
+    return before.casefold()

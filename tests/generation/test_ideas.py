@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from namescreen.brief import Brief, Concept
 from namescreen.generation.brief_terms import BriefTerms, goods_words
-from namescreen.generation.ideas import Idea, ideas_of
+from namescreen.generation.ideas import Idea, ideas_of, meaning_of
 from namescreen.generation.purpose import NAMED
 from namescreen.generation.senses import chosen_senses, doubt, meaning_found, unfit
 from namescreen.generation.vocabulary import are_rivals, word
@@ -174,3 +175,25 @@ def test_a_meaning_that_says_what_the_brief_says_is_told() -> None:
     found = {idea.word: idea for idea in ideas(Brief(concepts=(Concept("fold"), Concept("paper"))))}
     assert found["origami"].defined
     assert not found["concertina"].defined
+
+
+@pytest.mark.parametrize(
+    ("term", "told"),
+    [("tie", "simple tie knot (for tie)"), ("horse", "coach with four horses (for horse)"),
+     ("wood", "simple tie knot; coach with four horses (for wood)")],
+)  # fmt: skip
+def test_a_word_of_several_meanings_is_told_by_that_it_is_here_for(term: str, told: str) -> None:
+    idea = Idea("four in hand", "saying", "simple tie knot; coach with four horses", np.zeros(1, np.float32), term, 1.0)
+    assert idea.why == told
+
+
+def test_names_in_meanings_have_their_capitals() -> None:
+    """The lists are written in small letters; a word that is a thing too (bath, china) keeps its own."""
+    assert meaning_of("doctor foster") == "went to Gloucester in the rain"
+    assert meaning_of("boreen") == "small Irish country road"
+    assert meaning_of("aquae sulis") == "Roman name of bath"
+
+
+def test_what_one_subject_sees_in_a_phrase_is_not_told() -> None:
+    """After the Rain, of mushrooms, stood so beside umbrellas too."""
+    assert meaning_of("after the rain") == "the fresh hour"

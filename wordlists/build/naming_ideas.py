@@ -33,6 +33,7 @@ from functools import cache
 
 from naming_familiar import familiar, familiar_phrases, familiar_sounds
 from naming_words import CURATED, FOLDER, lines
+from proper_nouns import with_capitals
 from sources import folder_to_write, write_table
 
 from namescreen.generation.senses import unfit, unfit_in
@@ -159,7 +160,12 @@ def _ideas() -> Entries:
 
 def naming_ideas() -> Entries:
     """Kind and word -> meaning and standing."""
-    return {key: f"{value.split('|')[0]}|{value.rpartition('|')[2]}" for key, value in _ideas().items()}
+    return {key: f"{_shown(value.split('|')[0])}|{value.rpartition('|')[2]}" for key, value in _ideas().items()}
+
+
+def _shown(meaning: str) -> str:
+    """A meaning as it is shown: without what only one subject sees in it, and its proper nouns with capitals."""
+    return with_capitals(re.sub(r"\s*\[[^]]*\]", "", meaning).strip())
 
 
 def naming_keys() -> Entries:
