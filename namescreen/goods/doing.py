@@ -9,11 +9,12 @@ from functools import lru_cache
 from ..lexicon import lexicon
 from ..tables import open_table
 from .classification import likely_classes
+from .description import most_associated
 from .groups import is_listed
 from .kept_off import GUARDS, KEPT_OFF, keep_off, said_of
 from .phrases import Item, base_form
 
-__all__ = ["DOERS", "does"]
+__all__ = ["DOERS", "OCCASIONS", "does"]
 
 _REMOVERS = GUARDS | frozenset(
     "lifter eater releaser tamer remover vanisher begone buster chaser slayer zapper cleaner dissolver reducer "
@@ -46,6 +47,11 @@ _MAKERS = frozenset(
 )
 """Words for what does something with a thing, or helps with it, after that."""
 _HELPERS = frozenset("helper assistant aid companion essentials mate help".split())
+OCCASIONS = frozenset(
+    "time hour day night break season weekend evening morning party room corner nook shed trip lesson session moment "
+    "fun joy pleasure happiness start".split()
+)
+"""Words for when or where something is done or enjoyed, after that: shave day, reading corner, baking fun."""
 _ANYTHING = frozenset("all everything plenty whole space time place room anything".split())
 """What stands for whatever the goods are used on, or is spared by them."""
 _CARE = frozenset((2, 3, 4))
@@ -64,6 +70,11 @@ _THINGS = frozenset(("noun.artifact", "noun.food", "noun.plant", "noun.substance
 _SIGHTS = frozenset(("noun.object", "noun.phenomenon"))
 """WordNet's fields of things that are made, grown or owned, and of what is seen in nature, an image beside a doer (star
 catcher)."""
+_HANDLED = _THINGS | {"noun.body"}
+_BY_HAND = frozenset(("verb.contact", "verb.change", "verb.creation", "verb.consumption"))
+_WARES = _THINGS | {"noun.animal", "noun.object"}
+THEIR_ACT = 0.25
+"""How much goods must bring an act to mind for it to be theirs: grind and mortar have 0.45. Chosen, not fitted."""
 DOERS = _REMOVERS | _KEEPERS | _CARERS | _MAKERS
 """All of these words."""
 
@@ -74,10 +85,13 @@ def does(what: str, doer: str, goods: str, *, tied: bool, names_goods: bool = Fa
 
     The thing is what they keep off, is `tied` to them, or one that goods of their kind hold or treat; a word that
     `names_goods` itself only beside a doer that they are called as (no tea lifter, of tea)."""
-    doer = base_form(doer)
-    if doer not in DOERS:
-        return False
+    doer = base_form(doer) if doer not in OCCASIONS else doer
     what_base = base_form(what)
+    if doer in OCCASIONS:
+        return tied and not _is_thing(what_base, _SIGHTS) and not _is_ware(f"{what_base} {doer}")
+    if doer not in DOERS:
+        handled = _is_thing(what_base, _HANDLED) and not names_goods and not _is_thing(doer, _WARES)
+        return handled and (_is_their_act(doer, goods) or (tied and _is_work(doer)))
     if doer in _REMOVERS and what_base in KEPT_OFF and keep_off(what_base, goods):
         return True
     if _is_ware(f"{what_base} {doer}"):
@@ -92,6 +106,28 @@ def does(what: str, doer: str, goods: str, *, tied: bool, names_goods: bool = Fa
     heads = said_of(goods)[1]
     treated = doer in _CARERS and bool(set(likely_classes(goods)[:1]) & _CARE or heads & _TREATING)
     return thing and (treated or (doer in _SAVERS and not heads.isdisjoint(_HOLDING)))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_their_act(word: str, goods: str) -> bool:
+    """Whether a word for an act or what does it (grinding, drainer) is of a verb that goods bring to mind."""
+    heads = said_of(goods)[1]
+    return bool(heads) and any(most_associated(verb, heads) >= THEIR_ACT for verb in _verbs_of(word))
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_work(word: str) -> bool:
+    """Whether a word is one for doing something with the hands: poaching, trimming; no singing."""
+    leading = (lexicon().senses(verb, "v", labelled=False)[:1] for verb in _verbs_of(word))
+    return any(one.domain in _BY_HAND for senses in leading for one in senses)
+
+
+@lru_cache(maxsize=1 << 12)
+def _verbs_of(word: str) -> tuple[str, ...]:
+    """The verbs that a word in -ing or -er is of."""
+    stems = {word[: -len(end)] + more for end in ("ing", "er") if word.endswith(end) for more in ("", "e")}
+    stems |= {stem[:-1] for stem in stems if stem[-1:] == stem[-2:-1]}
+    return tuple(sorted(stem for stem in stems if len(stem) > 2 and lexicon().senses(stem, "v")))
 
 
 @lru_cache(maxsize=1 << 12)

@@ -32,7 +32,7 @@ from .description import (
     of_kind,
     says_what_is_kept_away,
 )  # fmt: skip
-from .doing import DOERS
+from .doing import DOERS, OCCASIONS
 from .firms import is_firm_word
 from .initials import are_initials, initials_of, stands_for
 from .judged import IN_USE, LONGEST_ACRONYM, SHORTEST_ACRONYM, WORD, Judged, Meaning, as_told_nothing, is_acronym
@@ -269,7 +269,7 @@ def judge_phrase(english: str, goods: str) -> Judged | None:
     """An English phrase as one: by its last word where that names the goods (herb tea, for tea), else by the word that
     describes them least; None if it has no content word."""
     joined = _entries(plain := tuple(without_possessives(english).split()), goods, {})
-    doing = len(plain) == 2 and plain[1] in DOERS
+    doing = len(plain) == 2 and plain[1] in DOERS | OCCASIONS
     ways = {joined} if all(map(lexicon().known, joined)) and not doing else {joined, plain}  # labels have a term as one
     found = (_as_one(words, goods) for words in sorted(ways))
     return max(filter(None, found), key=lambda one: one.evidence.weight, default=None)

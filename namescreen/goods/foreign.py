@@ -91,7 +91,7 @@ def meanings(name: str, goods: str, language: str, asked: bool) -> Mapping[str, 
     found = _phrases(words, goods, language)
     in_language = bool(found)
     if asked and not in_language and len(words) > 1:
-        in_language = any(_only_there(word, language) for word in words)
+        in_language = any(_only_there(word, language) or _is_small_there(word, language) for word in words)
     runs = (" ".join(words[start:end]) for start in range(len(words)) for end in range(start + 2, len(words) + 1))
     taken = {part for run in (*found, *filter(_has_own_sense, runs)) for part in run.split()}  # a red herring is no red
     for word in words:
@@ -256,6 +256,11 @@ def _only_there(word: str, language: str) -> bool:
     """Whether a word is surely one of the language, and none of English: the words beside it are read in it as well."""
     known = lexicon().known(word) or is_trade_word(word) or place_of(word) is not None
     return not known and _is_of(word, language)
+
+
+def _is_small_there(word: str, language: str) -> bool:
+    """Whether a word is a small one of the language, and none of English: della, voor."""
+    return len(word) >= SHORTEST and word in small_words(language) and not (lexicon().known(word) or kinds(word))
 
 
 def is_gloss(word: str, translation: Translation, *, accented: bool = False) -> bool:

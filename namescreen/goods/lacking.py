@@ -16,10 +16,13 @@ __all__ = ["said_to_lack"]
 
 _ENDINGS = {
     "de": "frei=free los=free stopp=stopping stop=stopping stopper=stopping schutz=proof abwehr=proof sicher=safe "
-          "fest=resistant dicht=tight weg=free killer=stopping fänger=stopping faenger=stopping",
+          "fest=resistant dicht=tight weg=free killer=stopping fänger=stopping faenger=stopping ade=free "
+          "ex=free löser=free loeser=free entferner=free schreck=proof "
+          "blocker=stopping",
     "nl": "vrij=free loos=free stop=stopping stopper=stopping werend=proof bescherming=proof bestendig=resistant "
-          "dicht=tight vast=resistant weg=free vanger=stopping",
-    "sv": "fri=free lös=free los=free skydd=proof stopp=stopping säker=safe tät=tight",
+          "dicht=tight vast=resistant weg=free vanger=stopping verwijderaar=free blokker=stopping killer=stopping",
+    "sv": "fri=free lös=free los=free skydd=proof stopp=stopping säker=safe tät=tight bort=free borttagare=free "
+          "dödare=stopping fångare=stopping",
     "da": "fri=free løs=free beskyttelse=proof stop=stopping sikker=safe tæt=tight",
     "nb": "fri=free løs=free beskyttelse=proof stopp=stopping sikker=safe tett=tight",
 }  # fmt: skip

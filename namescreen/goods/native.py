@@ -19,6 +19,7 @@ from ..outcome import ASK_A_SPEAKER
 from .animals import is_animal
 from .composition import NO_TIE, is_coined_own
 from .description import NOTHING, EvidenceKind, of_kind, says_what_is_kept_away
+from .doing import DOERS, OCCASIONS
 from .evidence import judge_phrase
 from .judged import Judged, Meaning
 from .lacking import said_to_lack
@@ -44,8 +45,9 @@ SURE_PART, PLAIN_PART = 0.85, 4
 """How sure the senses of parts must be that say nothing of the goods, and how many letters they must have."""
 LACKING_SURE = 0.9
 """How sure the meaning is of a word that says what goods lack: it says so in one way."""
-DOING_SURE = 0.9
-"""How sure the meaning is of a verb and its noun that say what goods do."""
+DOING_SURE, LEAST_DOING = 0.9, 0.25
+"""How sure the meaning is of a thing and what is done with it that say what goods do, and how sure each part must be,
+as each makes the other surer."""
 SHORTEST_HEAD = 3
 """The fewest letters of what a language calls the goods, and of what stands before it, in a compound."""
 FORMS_OF_GOODS = frozenset(
@@ -92,11 +94,11 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
     if with_english := _with_english_goods(word, goods, language):
         return with_english
     parts = what_does(word, language)
-    if parts and (doing := by_doing(parts, goods, language)):
-        return doing
     if not parts and native_word(word, (language,)) is None:
         return None
     parts = parts or compound_of(word, language)
+    if len(parts) == 2 and (doing := by_doing(parts, goods, language)):
+        return doing
     if parts:
         *modifiers, head = (_fitting(part.senses, goods) for part in parts)
         pictures = _pictures(parts, goods)
@@ -112,9 +114,12 @@ def by_its_parts(word: str, goods: str, language: str) -> Meaning | None:
 
 
 def by_doing(parts: tuple[Part, ...], goods: str, language: str) -> Meaning | None:
-    """What a noun and the verb before it say, if goods do so (quitamanchas, of soap for clothing: stain remover)."""
-    noun, verb = parts
-    ways = (f"{one.english} {verb.senses[0].english}" for one in noun.senses if one.score >= LEAST_SURE)
+    """What a thing and who or what does something with it say as the parts of a word, if goods do so (quitamanchas, of
+    soap for clothing: stain remover; Leseecke)."""
+    what, doer = parts
+    doers = [one.english for one in doer.senses if one.score >= LEAST_DOING and one.english in DOERS | OCCASIONS]
+    things = [one.english for one in what.senses if one.score >= LEAST_DOING]
+    ways = (f"{one} {other}" for other in doers for one in things)
     said = next((way for way in ways if (found := judge_phrase(way, goods)) and found.evidence == DOING), "")
     return Meaning(said, language, DOING_SURE, guessed=True) if said else None
 

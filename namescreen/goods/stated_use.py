@@ -20,10 +20,18 @@ from .uses import USED_BY, used_abroad
 __all__ = ["states_use"]
 
 _FOR = {
-    "en": "for", "de": "fur furs zum zur", "fr": "pour aux", "es": "para", "it": "per", "nl": "voor", "pt": "para pra",
+    "en": "for", "de": "fur furs zum zur beim", "fr": "pour aux au", "es": "para", "it": "per", "nl": "voor",
+    "pt": "para pra",
     "pl": "dla do na", "sv": "for till", "da": "til", "nb": "til",
 }  # fmt: skip
 """What stands before those who goods are for, and what they are for, folded."""
+_AT = {
+    "de": "zeit moment ecke", "fr": "heure temps moment coin pause jeux sac kit",
+    "es": "hora tiempo momento rincon kit",
+    "it": "ora tempo momento angolo kit", "nl": "tijd moment hoekje uurtje", "pt": "hora tempo momento canto kit",
+    "pl": "czas pora kacik", "sv": "tid dags stund horna",
+}  # fmt: skip
+"""What is a time, place or set for the act that follows: hora del baño."""
 _WHEN = {
     "en": "before after during pre post", "de": "vor nach beim bei wahrend", "fr": "avant apres pendant",
     "es": "antes despues durante tras", "it": "prima dopo durante", "nl": "voor na tijdens",
@@ -34,7 +42,7 @@ _WHEN = {
 _ARTICLES = frozenset(
     "the a an my your our der die das den dem des ein eine le la les l un une de du d des el los las lo del il gli i "
     "della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu tus su mi al "
-    "alla det en ett din ditt dina all every".split()
+    "na do for fur para per pour alla det en ett din ditt dina all every".split()
 )
 """What may stand between."""
 _PERSONS, _ACTS = frozenset(("noun.person", "noun.group")), frozenset(("noun.act", "noun.event", "noun.time"))
@@ -60,13 +68,13 @@ def states_use(words: tuple[str, ...], goods: str, held: Iterable[str]) -> str:
     if max(likely_classes(goods)[:1], default=1) > _GOODS:
         return ""
     languages = (one for one in dict.fromkeys(("en", *held)) if words[0] in _FOR.get(one, "").split()
-                 or words[0] in _WHEN.get(one, "").split())  # fmt: skip
+                 or words[0] in _WHEN.get(one, "").split() or words[0] in _AT.get(one, "").split())  # fmt: skip
     return next((one for one in languages if _states_use(words, goods, one)), "")
 
 
 @lru_cache(maxsize=1 << 12)
 def _states_use(words: tuple[str, ...], goods: str, language: str) -> bool:
-    when = words[0] in _WHEN.get(language, "").split() and words[0] not in _FOR[language].split()
+    when = words[0] not in _FOR[language].split()
     rest = words[1:]
     while len(rest) > 1 and rest[0] in _ARTICLES:
         rest = rest[1:]

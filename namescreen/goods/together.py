@@ -6,10 +6,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from ..lexicon import lexicon
+from ..lexicon import kinds, lexicon
 from .classification import likely_classes
 from .description import DESCRIBES, Evidence, EvidenceKind, of_kind, says_what_is_kept_away
-from .doing import does
+from .doing import OCCASIONS, does
 from .judged import WORD, Judged, as_told_nothing
 from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, keep_off, may_lack
 from .phrases import base_form
@@ -55,12 +55,13 @@ HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
 """The Nice classes of goods that are made of stuffs mixed."""
 STATES = frozenset(("noun.state", "noun.phenomenon", "noun.process", "noun.event"))
 """What dictionaries call what may befall goods, after "anti"."""
+_OF_ANY = frozenset(("number", "laudatory", "generic head", "quality", "colour"))
 TIED = 0.5
 """How plainly a stuff must be said of the goods for its form to be said of them as well; chosen, not fitted."""
 
 
-DOING = Evidence(0.75, "says together what the goods do", kind=EvidenceKind.PURPOSE, section=DESCRIBES)
-"""What a thing and who or what does something with it say; below a term of the trade. Chosen, not fitted."""
+DOING = Evidence(0.8, "says together what the goods do", kind=EvidenceKind.PURPOSE, section=DESCRIBES)
+"""What a thing and who or what does something with it say; as a use does. Chosen, not fitted."""
 
 
 def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...] = ()) -> tuple[Judged, ...]:
@@ -120,10 +121,17 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
 
 def say_what_goods_do(first: Judged, second: Judged, goods: str) -> bool:
     """Whether a thing and who or what does something with it say what goods do (lint lifter)."""
-    tied = first.evidence.weight >= TIED and first.evidence.kind not in (EvidenceKind.PLACE, EvidenceKind.SURNAME)
-    return not first.coined and does(
-        first.stands_for, second.stands_for, goods, tied=tied, names_goods=first.evidence.names_goods
+    return any(
+        does(one.stands_for, other.stands_for, goods, tied=_is_tied(one), names_goods=one.evidence.names_goods)
+        for one, other in ((first, second), (second, first))
+        if not one.coined and (other is second or (other.meaning and other.stands_for in OCCASIONS))  # hora del te
     )
+
+
+def _is_tied(one: Judged) -> bool:
+    """Whether a word says something of the goods, and not what may be said of any."""
+    other = one.evidence.kind in (EvidenceKind.PLACE, EvidenceKind.SURNAME) or bool(kinds(one.stands_for) & _OF_ANY)
+    return one.evidence.weight >= TIED and not other
 
 
 def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:

@@ -117,6 +117,109 @@ wake_up good_morning rise_and_shine sunrise morning early_bird
 good_night goodnight night_time nighttime sleep sleeping slumber snooze lullaby
 : pyjamas, pillow, mattress, blanket, duvet, herbal tea, nightlight, mask, nightdress, bed, bedding, cot, sheet,
   earplug
+festival festival_goer festivalgoer concert gig raver camping_trip
+: poncho, tent, raincoat, boot, backpack, earplug, sleeping bag, wellington, bag, blanket, chair, water bottle, hat,
+  sunscreen, power bank
+dorm dorm_room student student_life freshman freshers uni campus college flatmate
+: bedding, bedclothes, towel, caddy, lamp, desk, storage, box, organiser, mug, pan, hanger, notebook, backpack, poster,
+  rug, laundry, kettle
+galley boat_galley boat narrowboat yacht canal_boat houseboat deck on_board aboard sea_day
+: cookware, pan, mug, tableware, plate, cup, anchor, rope, sail, paint, lamp, cushion, cooking pot, stove, fender,
+  varnish, bag, towel
+truck truck_cab trucker cab lorry lorry_driver long_haul dashboard road_warrior
+: mug, flask, cushion, organiser, organizer, curtain, lamp, cooler, cup holder, mattress, blanket, seat cover, kettle
+campervan camper_van motorhome caravan vanlife van_life rv van_lifer caravanner tiny_house off_grid
+: pan, stove, cookware, mug, plate, chair, table, awning, lamp, storage, mattress, kettle, tableware, cutlery, toilet,
+  curtain, hammock, solar, bedding, grill, water bottle
+pet_sitter dog_sitter pet_owner pet_parent cat_owner cat_lover cat_mum dog_trainer puppy_trainer dog_groomer groomer
+  dog_walker dog_walking puppy_training vet_visit dog_dad kitten kitten_time
+: lead, leash, collar, treat, pouch, harness, clipper, brush, bowl, bed, toy, comb, shampoo, litter, crate, bag,
+  dog food, cat food, scratching post
+bird_watcher birdwatcher birdwatching bird_watching twitcher birder wildlife_watcher stargazer stargazing star_gazer
+  astronomer night_sky
+: binocular, binoculars, telescope, torch, strap, feeder, tripod, hide, blanket, seed, bird, chair, chart, camera
+night_feed night_feeds nightfeed feeding_time nursing nursing_mum breastfeeding weaning first_bites first_foods
+  toddler_lunch toddler_time tummy_time potty_training nappy_change
+: lamp, baby, bottle, bib, pillow, nightlight, plate, bowl, spoon, cutlery, cup, cloth, muslin, chair, mat, potty,
+  nappy, diaper, light
+bathtime bath_time bath bath_night bath_day bath_hour shower_time spa_day spa_night self_care pamper_night pamper_day
+: sponge, soap, bath, towel, toy, bubble, oil, salt, brush, robe, bathrobe, candle, mat, flannel, tray, pillow,
+  mask, lotion, scrub, shampoo
+shave shaving shave_day wet_shave morning_shave barbershop beard_day
+: shaving, razor, brush, soap, balm, bowl, strop, oil, towel, foam, cream
+workout post_workout pre_workout gym gym_day gym_goer training leg_day home_gym crossfit yoga yogi pilates spin_class
+  cardio stretch stretching weightlifting lifter athlete triathlete cool_down warm_up rest_day
+: protein, bar, shake, band, mat, towel, bottle, bag, legging, short, glove, strap, block, dumbbell, kettlebell, chalk,
+  shoe, sock, belt, electrolyte, drink, roller, top, vest, cushion, headband, weight
+sewing sewing_room sewing_box quilter quilting dressmaker dressmaking embroiderer embroidery crafter crafting craft_room
+  craft_night knitter knitting knitting_night crocheter crochet spinner spinning weaver weaving tailor
+: pin, pin cushion, pincushion, needle, thread, scissors, fabric, yarn, wool, hook, hoop, loom, spindle, thimble, tape,
+  bag, lamp, kit, button, stand, pattern, bobbin, case, cushion
+leather_worker leatherworker leathercraft saddler cobbler shoemaker bootmaker
+: awl, leather, thread, needle, punch, knife, mallet, wax, dye, last, tool, polish
+woodworker woodcarver spoon_carver carver whittler whittling turner woodturner cabinetmaker joiner luthier
+: knife, chisel, gouge, axe, plane, saw, mallet, vice, bench, oil, wax, lathe, sharpening, whetstone, strop, clamp,
+  apron, sandpaper, glue, finish
+blacksmith farrier welder metalworker jeweller goldsmith silversmith watchmaker
+: hammer, anvil, tong, apron, glove, file, forge, torch, plier, loupe, bench, solder, tool, vice
+wedding_guest guest occasion special_occasion races ladies_day prom ball cocktail_hour evening_out night_out date_night
+  black_tie
+: hat, fascinator, dress, clutch, shoe, tie, cufflink, shawl, suit, bag, headpiece, jewellery, earring, wrap, lipstick,
+  candle, perfume, glass
+left_hander left_handers lefty left_handed southpaw
+: scissors, peeler, opener, knife, pen, guitar, golf, ruler, notebook, corkscrew, shears, ladle
+coeliac coeliacs celiac celiacs diabetics vegan vegans vegetarian vegetarians allergy_sufferer allergy_sufferers
+  lactose_intolerant gluten_intolerant
+: bread, biscuit, cake, flour, pasta, chocolate, cheese, cereal, snack, bar, milk, sausage, meal, jam, sweet, pizza,
+  cracker, pillow, bedding, mattress
+reading reader bookworm book_lover reading_nook reading_corner reading_hour reading_time bedtime_reading study library
+  story_time storytime
+: lamp, book, light, cushion, bookmark, chair, blanket, bookend, stand, shelf, glasses, pillow, tea, tray, mug
+writing writer letter_writer journaling calligraphy
+: pen, ink, paper, desk, nib, notebook, lamp, blotter, seal, pencil
+siesta nap power_nap snooze sleeping sleepover bedtime lights_out
+: mask, blanket, pillow, hammock, cushion, mattress, earplug, pyjamas, curtain, light, lamp, night light, nightlight,
+  sofa, tea
+potager vegetable_garden kitchen_garden veg_patch vegetable_patch vegetable_plot garden back_garden balcony patio
+  terrace greenhouse potting_shed potting allotment_shed window_box windowsill raised_bed rose_garden lawn flower_bed
+  hedge weed weeding kneel sowing pruning digging mowing planting repotting
+: garden, gardening, hoe, trowel, glove, spade, fork, rake, seed, planter, flowerpot, pot, watering can, shears, hose,
+  compost, kneeler, tool, furniture, chair, table, parasol, lantern, shovel, secateurs, mower, fertilizer, fertiliser,
+  twine, label, trug, kneeling pad, pad, lamp, grass, hand tool
+fishing fishing_trip fishing_day fisherman fishermen anglers angling carp_fishing on_the_lake by_the_river
+: box, lure, rod, bait, tackle, reel, vest, waistcoat, line, hook, net, boot, chair, tent, flask, hat, knife, bag,
+  thermos flask, vacuum flask, tackle box
+running runners after_the_run before_the_run parkrun marathon_day
+: sock, belt, shoe, legging, cap, bar, drink, gel, electrolyte, short, vest, bottle, headlamp, energy bar
+hikers hiking summit trail_run mountain_day day_out backpacking
+: bottle, boot, sock, backpack, rucksack, flask, jacket, pole, bar, snack, towel, mug, stove, map, hat, drinking bottle
+travel_companion traveling traveling_companion overnight cabin_bag city_break city_trip business_trip jet_setter
+: bag, washbag, toiletry bag, case, pillow, adapter, suitcase, bottle, wallet, pouch, organiser, lock, tag, mug
+coffee_break tea_break break_time lunch desk_lunch packed_lunch office_lunch school_lunch lunch_hour elevenses fika
+: mug, cup, box, bento, flask, jar, bag, biscuit, tin, cutlery, thermos, bread, cake, saucer, lunch box
+baking cookie_baking christmas_baking baking_fun cake_day
+: cutter, tin, whisk, rolling pin, flour, bowl, mould, icing, sprinkle, oven, apron, biscuit cutter, cake, scale, tray
+pizza pizza_night pizza_party pasta_night taco_night curry_night sushi_night fondue_night cheese_night movie_night
+  film_night games_night game_night poker_night
+: stone, baking stone, cutter, oven, dough, peel, flour, sauce, pasta, pot, board, cheese, popcorn, blanket, bowl, card,
+  game, snack, knife, mat, dice, board game, spice, shell, tray
+brunch sunday_roast sunday_lunch roast_dinner big_breakfast full_english cheeseboard cheese_board apero aperitivo
+  brotzeit vesper tapas tapas_night snack_time grazing
+: tin, roasting, dish, board, cutting board, gravy, knife, plate, glass, cheese, olive, platter, tray, cracker, pan,
+  bowl, chutney, ham, carving
+beach seaside beach_bag beach_trip sandcastle sand_castle sand_play beach_games surf surfing paddling snorkel
+: pouch, bag, bucket, spade, shovel, towel, windbreak, parasol, ball, hat, sunscreen, sandal, swimsuit, mat, chair,
+  cooler, scoop, toy, dry bag
+dog_walk muddy_walk muddy_walks muddy_boots muddy_paws country_walk
+: boot, scraper, towel, mat, wellington, jacket, coat, brush, dog, sock, tray, raincoat
+stocking_filler stocking_fillers secret_santa new_home housewarming house_warming first_home moving_house new_baby
+  baby_shower gender_reveal first_year first_birthday naming_day retirement leaving_do farewell get_well thank_you
+  teacher_gift hostess_gift mothers_day fathers_day
+: toy, candle, mug, card, soap, chocolate, gift, hamper, garland, box, album, bottle opener, book, print, frame, flower,
+  plant, tea towel, blanket, keepsake, balloon, cake
+bike_commuter bike_commute bike_ride cycle_to_work bikepacker bikepacking gravel_ride mountain_biker roadie touring
+  cycle_tour
+: trouser, rain, pannier, light, helmet, cape, bag, glove, lock, bell, saddle, jersey, poncho, jacket, backpack
 winter summer rainy_day rain snow_day autumn spring frost sunny_day
 : coat, jacket, glove, hat, scarf, boot, umbrella, sandal, sunhat, tyre, duvet, sock, raincoat, wellington, sledge,
   fleece
@@ -124,7 +227,16 @@ winter summer rainy_day rain snow_day autumn spring frost sunny_day
 """Users, times, places and occasions (_ for spaces), and after the colon the goods for them: their own words, or what
 dictionaries call them."""
 _ABROAD = {
-    "de": "imker=beekeeper gärtner=gardener hobbygärtner=gardener kleingärtner=gardener bäcker=baker "
+    "de": "lesen=reading leseecke=reading_corner lesezeit=reading_time wandern=hiking wandertag=hiking "
+    "angeln=fishing laufen=running backen=baking schlafen=sleep baden=bath garten=garden balkon=balcony "
+    "camping=camping wohnmobil=campervan linkshänder=left_hander zöliakie=coeliac veganer=vegan "
+    "brotzeit=brotzeit strand=beach strandtag=beach_day kaffeepause=coffee_break sport=workout "
+    "training=training duschen=shower rasieren=shaving mittagspause=lunch stillen=nursing "
+    "schulstart=school einschulung=school hundebesitzer=dog_owner katzenfreund=cat_lover "
+    "gartenfreund=gardener gartenfreunde=gardener hochzeitsgast=wedding_guest angler=angler "
+    "wanderer=hiker reisen=travel reisebegleiter=travel_companion weg=on_the_go unterwegs=on_the_go "
+    "mitnehmen=on_the_go "
+    "imker=beekeeper gärtner=gardener hobbygärtner=gardener kleingärtner=gardener bäcker=baker "
     "hobbybäcker=baker koch=cook hobbykoch=cook angler=angler fischer=angler jäger=hunter wanderer=hiker "
     "camper=camper radler=cyclist radfahrer=cyclist läufer=runner kletterer=climber schwimmer=swimmer segler=sailor "
     "reiter=rider hundehalter=dog_owner hundefreund=dog_owner gassi=dog_walk gassigehen=dog_walk schreiner=carpenter "
@@ -136,7 +248,15 @@ _ABROAD = {
     "frühstück=breakfast brotzeit=snack picknick=picnic grillen=barbecue küche=kitchen bad=bath schlafzimmer=bedroom "
     "nachtruhe=sleep feierabend=supper weinlese=grape_picker ernte=harvest strickerin=knitter näherin=sewer "
     "töpfer=potter pilzsammler=mushroom_picker",
-    "fr": "apiculteur=beekeeper jardinier=gardener jardinière=gardener boulanger=baker boulangère=baker "
+    "fr": "lecture=reading lire=reading lecteur=reader plage=beach potager=kitchen_garden jardin=garden "
+    "balcon=balcony camping=camping pêche=fishing pêcheurs=angler course=running coureurs=running "
+    "randonneurs=hiker sport=workout sieste=siesta dormir=sleep dodo=sleep douche=shower rasage=shaving "
+    "mer=seaside gauchers=left_hander gaucher=left_hander coeliaques=coeliac véganes=vegan "
+    "jardiniers=gardener cuisiniers=cook cuistot=cook pâtissiers=baker bébés=baby maman=new_mum "
+    "mamans=new_mum papa=dog_dad maîtresse=teacher nomade=campervan fourgon=campervan van=campervan "
+    "invités=guest dîner=dinner déjeuner=lunch apéro=apero couture=sewing tricot=knitting "
+    "écriture=writing toilettage=groomer balade=dog_walk promenade=dog_walk voyageurs=traveller "
+    "apiculteur=beekeeper jardinier=gardener jardinière=gardener boulanger=baker boulangère=baker "
     "pâtissier=baker cuisinier=cook cuisinière=cook pêcheur=angler chasseur=hunter randonneur=hiker randonneuse=hiker "
     "randonnée=hiking marcheur=hiker campeur=camper cycliste=cyclist coureur=runner grimpeur=climber nageur=swimmer "
     "marin=sailor cavalier=rider cavalière=rider menuisier=carpenter charpentier=carpenter bricoleur=handyman "
@@ -147,7 +267,17 @@ _ABROAD = {
     "baptême=christening anniversaire=birthday noël=christmas petit-déjeuner=breakfast goûter=snack "
     "pique-nique=picnic apéro=aperitif apéritif=aperitif cuisine=kitchen bain=bath tricoteuse=knitter "
     "couturière=sewer potier=potter cueilleur=picker dodo=sleep",
-    "es": "apicultor=beekeeper jardinero=gardener hortelano=gardener panadero=baker panadera=baker repostero=baker "
+    "es": "lectura=reading leer=reading lector=reader playa=beach huerto=kitchen_garden jardín=garden "
+    "balcón=balcony terraza=terrace camping=camping pesca=fishing pescadores=angler correr=running "
+    "carrera=running corredores=running senderistas=hiker entrenar=workout entreno=workout "
+    "entrenamiento=workout deporte=workout gimnasio=gym siesta=siesta dormir=sleep ducha=shower "
+    "afeitado=shaving mar=seaside zurdos=left_hander zurdo=left_hander celíacos=coeliac celíaco=coeliac "
+    "celiacos=coeliac veganos=vegan diabéticos=diabetics jardineros=gardener cocineros=cook "
+    "cocinillas=cook bebés=baby mamás=new_mum maestra=teacher profes=teacher furgo=campervan "
+    "furgoneta=campervan invitados=guest cena=dinner comida=lunch almuerzo=lunch costura=sewing "
+    "punto=knitting escritura=writing paseo=dog_walk perros=dog_owner gatos=cat_owner viajeros=traveller "
+    "picoteo=snack "
+    "apicultor=beekeeper jardinero=gardener hortelano=gardener panadero=baker panadera=baker repostero=baker "
     "cocinero=cook cocinera=cook cocinar=cook pescador=angler cazador=hunter senderista=hiker excursionista=hiker "
     "montañero=climber ciclista=cyclist corredor=runner escalador=climber nadador=swimmer marinero=sailor "
     "jinete=rider carpintero=carpenter manitas=handyman bricolaje=diy albañil=mason pintor=painter "
@@ -157,7 +287,15 @@ _ABROAD = {
     "boda=wedding bautizo=christening cumpleaños=birthday navidad=christmas desayuno=breakfast merienda=snack "
     "picnic=picnic aperitivo=aperitif cocina=kitchen baño=bath tejedora=knitter costurera=sewer alfarero=potter "
     "setero=mushroom_picker",
-    "it": "apicoltore=beekeeper giardiniere=gardener ortolano=gardener panettiere=baker fornaio=baker "
+    "it": "lettura=reading leggere=reading lettore=reader spiaggia=beach orto=kitchen_garden giardino=garden "
+    "balcone=balcony terrazzo=terrace campeggio=camping pesca=fishing pescatori=angler corsa=running "
+    "corridori=running escursionisti=hiker allenamento=workout sport=workout palestra=gym siesta=siesta "
+    "pisolino=nap dormire=sleep nanna=sleep doccia=shower rasatura=shaving mare=seaside "
+    "mancini=left_hander celiaci=coeliac vegani=vegan giardinieri=gardener cuochi=cook neonati=baby "
+    "mamme=new_mum maestra=teacher furgone=campervan invitati=guest cena=dinner pranzo=lunch "
+    "cucito=sewing maglia=knitting scrittura=writing passeggiata=dog_walk cani=dog_owner gatti=cat_owner "
+    "viaggiatori=traveller "
+    "apicoltore=beekeeper giardiniere=gardener ortolano=gardener panettiere=baker fornaio=baker "
     "pasticciere=baker cuoco=cook cucinare=cook pescatore=angler cacciatore=hunter escursionista=hiker "
     "camminatore=hiker alpinista=climber ciclista=cyclist corridore=runner arrampicatore=climber nuotatore=swimmer "
     "marinaio=sailor cavaliere=rider falegname=carpenter fai-da-te=diy muratore=mason pittore=painter "
@@ -167,7 +305,15 @@ _ABROAD = {
     "nozze=wedding battesimo=christening compleanno=birthday natale=christmas colazione=breakfast merenda=snack "
     "picnic=picnic aperitivo=aperitif cucina=kitchen bagno=bath magliaia=knitter sarta=sewer vasaio=potter "
     "fungaiolo=mushroom_picker nanna=sleep",
-    "nl": "imker=beekeeper tuinier=gardener tuinman=gardener hovenier=gardener bakker=baker thuisbakker=baker "
+    "nl": "lezen=reading leeshoek=reading_corner leesuurtje=reading_time lezer=reader strand=beach "
+    "moestuin=kitchen_garden tuin=garden balkon=balcony terras=terrace kamperen=camping vissen=fishing "
+    "vissers=angler hardlopen=running hardlopers=running wandelaars=hiker wandelen=hiking sporten=workout "
+    "training=training siësta=siesta dutje=nap slapen=sleep douche=shower scheren=shaving zee=seaside "
+    "linkshandigen=left_hander coeliakie=coeliac veganisten=vegan tuiniers=gardener koks=cook baby=baby "
+    "mama=new_mum juf=teacher camper=campervan gasten=guest avondeten=dinner lunch=lunch naaien=sewing "
+    "breien=knitting schrijven=writing hond=dog_owner honden=dog_owner katten=cat_owner "
+    "reizigers=traveller onderweg=on_the_go bad=bath badtijd=bath_time "
+    "imker=beekeeper tuinier=gardener tuinman=gardener hovenier=gardener bakker=baker thuisbakker=baker "
     "kok=cook hobbykok=cook visser=angler hengelaar=angler jager=hunter wandelaar=hiker kampeerder=camper "
     "fietser=cyclist hardloper=runner klimmer=climber zwemmer=swimmer zeiler=sailor ruiter=rider timmerman=carpenter "
     "klusser=handyman doe-het-zelver=handyman schilder=painter metselaar=mason wijnboer=winegrower boer=farmer "
@@ -175,21 +321,49 @@ _ABROAD = {
     "vakantie=holiday school=school kantoor=office baby=baby kinderen=children bruid=bride bruidspaar=bride_and_groom "
     "bruiloft=wedding doop=christening verjaardag=birthday kerst=christmas ontbijt=breakfast picknick=picnic "
     "borrel=aperitif keuken=kitchen bad=bath breister=knitter naaister=sewer pottenbakker=potter",
-    "pt": "apicultor=beekeeper jardineiro=gardener padeiro=baker cozinheiro=cook pescador=angler caçador=hunter "
+    "pt": "leitura=reading ler=reading leitor=reader praia=beach horta=kitchen_garden jardim=garden "
+    "varanda=balcony terraço=terrace campismo=camping pesca=fishing pescadores=angler correr=running "
+    "corrida=running corredores=running caminhantes=hiker treino=workout treinar=workout desporto=workout "
+    "ginásio=gym sesta=siesta dormir=sleep banho=bath duche=shower barba=shaving mar=seaside "
+    "canhotos=left_hander celíacos=coeliac veganos=vegan jardineiros=gardener cozinheiros=cook bebés=baby "
+    "mamãs=new_mum professora=teacher carrinha=campervan convidados=guest jantar=dinner almoço=lunch "
+    "costura=sewing tricô=knitting escrita=writing passeio=dog_walk cães=dog_owner gatos=cat_owner "
+    "viajantes=traveller "
+    "apicultor=beekeeper jardineiro=gardener padeiro=baker cozinheiro=cook pescador=angler caçador=hunter "
     "caminhante=hiker campista=camper ciclista=cyclist corredor=runner escalador=climber nadador=swimmer "
     "marinheiro=sailor cavaleiro=rider carpinteiro=carpenter pedreiro=mason pintor=painter vinhateiro=winegrower "
     "vindima=harvest agricultor=farmer pastor=shepherd cabeleireiro=hairdresser barbeiro=barber músico=musician "
     "viagem=travel viajante=traveller férias=holiday escola=school escritório=office bebé=baby crianças=children "
     "noiva=bride noivos=bride_and_groom casamento=wedding batizado=christening aniversário=birthday natal=christmas "
     "lanche=snack piquenique=picnic cozinha=kitchen banho=bath costureira=sewer oleiro=potter",
-    "pl": "pszczelarz=beekeeper ogrodnik=gardener działkowiec=gardener piekarz=baker kucharz=cook wędkarz=angler "
+    "pl": "czytanie=reading czytania=reading plaża=beach plażę=beach ogród=garden ogrodu=garden ogródek=garden "
+    "balkon=balcony taras=terrace kemping=camping biwak=camping ryby=fishing wędkarzy=angler "
+    "wędkarza=angler biegaczy=running biegacza=running bieganie=running biegania=running turystów=hiker "
+    "turysty=hiker trening=workout treningu=workout siłownia=gym siłownię=gym drzemka=nap drzemkę=nap "
+    "spanie=sleep kąpiel=bath kąpieli=bath prysznic=shower golenie=shaving golenia=shaving "
+    "goleniu=shaving morze=seaside leworęcznych=left_hander bezglutenowców=coeliac wegan=vegan "
+    "ogrodników=gardener ogrodnika=gardener działkę=garden działki=garden kucharzy=cook niemowląt=baby "
+    "niemowlaka=baby mamy=new_mum nauczyciela=teacher gości=guest kolacja=dinner kolację=dinner "
+    "obiad=lunch szycie=sewing szycia=sewing druty=knitting pisanie=writing pisania=writing "
+    "spacer=dog_walk spaceru=dog_walk psa=dog_owner psów=dog_owner kota=cat_owner kotów=cat_owner "
+    "podróży=travel pikniku=picnic szkoły=school dzieci=children "
+    "pszczelarz=beekeeper ogrodnik=gardener działkowiec=gardener piekarz=baker kucharz=cook wędkarz=angler "
     "rybak=angler myśliwy=hunter turysta=hiker rowerzysta=cyclist biegacz=runner pływak=swimmer żeglarz=sailor "
     "jeździec=rider cieśla=carpenter stolarz=carpenter majsterkowicz=handyman murarz=mason malarz=painter "
     "winiarz=winegrower rolnik=farmer pasterz=shepherd fryzjer=hairdresser muzyk=musician podróż=travel "
     "podróżnik=traveller wakacje=holiday szkoła=school biuro=office niemowlę=baby dzieci=children panna=bride "
     "wesele=wedding ślub=wedding chrzest=christening urodziny=birthday śniadanie=breakfast piknik=picnic "
     "kuchnia=kitchen łazienka=bath grzyby=mushroom_picker grzybiarz=mushroom_picker garncarz=potter krawcowa=sewer",
-    "sv": "biodlare=beekeeper trädgårdsmästare=gardener odlare=grower bagare=baker hemmabagare=baker kock=cook "
+    "sv": "läsning=reading läshörna=reading_corner lässtund=reading_time läsglädje=reading strand=beach "
+    "köksträdgård=kitchen_garden trädgård=garden trädgården=garden balkong=balcony altan=terrace "
+    "camping=camping fiske=fishing löpning=running löprundan=running vandring=hiking träning=workout "
+    "träningen=workout gym=gym tupplur=nap sova=sleep bad=bath badet=bath badstund=bath_time dusch=shower "
+    "rakning=shaving rakningen=shaving hav=seaside vänsterhänta=left_hander glutenintoleranta=coeliac "
+    "veganer=vegan bebisar=baby mamma=new_mum fröken=teacher husbil=campervan gäster=guest middag=dinner "
+    "lunch=lunch sömnad=sewing stickning=knitting skrivande=writing promenad=dog_walk promenaden=dog_walk "
+    "hundar=dog_owner hunden=dog_owner katten=cat_owner barnen=children fiskaren=angler löparen=running "
+    "grill=barbecue grillen=barbecue "
+    "biodlare=beekeeper trädgårdsmästare=gardener odlare=grower bagare=baker hemmabagare=baker kock=cook "
     "fiskare=angler sportfiskare=angler jägare=hunter vandrare=hiker campare=camper cyklist=cyclist löpare=runner "
     "klättrare=climber simmare=swimmer seglare=sailor ryttare=rider snickare=carpenter hantverkare=handyman "
     "målare=painter murare=mason bonde=farmer herde=shepherd frisör=hairdresser barberare=barber musiker=musician "

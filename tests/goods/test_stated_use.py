@@ -29,7 +29,10 @@ def _is_barred(name: str, goods: str, market: str) -> bool:
         ("Antes da Corrida", "barras energéticas de aveia", "PT"), ("Fürs Bad", "Seifenschalen", "DE"),
         ("Zum Mitnehmen", "Trinkbecher", "DE"), ("Recién Hecho", "pan", "ES"), ("Comme Neuf", "cirage", "FR"),
         ("Net als Thuis", "maaltijden", "NL"), ("Qualität, die bleibt", "Bräter aus Gusseisen", "DE"),
-        ("Planet First", "bamboo toothbrushes", "GB"),
+        ("Planet First", "bamboo toothbrushes", "GB"), ("Hora do Banho", "esponjas", "PT"),
+        ("Ora della Nanna", "luci notturne", "IT"), ("Spice Grinding", "mortars", "GB"),
+        ("Fellpflege", "Hundebürsten", "DE"), ("Leeshoek", "lampen en kussens", "NL"),
+        ("Wedding Guest", "hats and fascinators", "GB"), ("Kneel & Weed", "kneeling pads for gardeners", "GB"),
     ],
 )  # fmt: skip
 def test_what_goods_do_and_are_for_describes_them(name: str, goods: str, market: str) -> None:
@@ -41,7 +44,8 @@ def test_what_goods_do_and_are_for_describes_them(name: str, goods: str, market:
     [
         ("Moon Lifter", "clothes brushes"), ("Dragon Keeper", "storage boxes"),
         ("Wolf Tamer", "hair serum"), ("After the Storm", "perfume"), ("For the Birds", "mugs"),
-        ("Star Catcher", "rugs"),
+        ("Star Catcher", "rugs"), ("Moonbadger", "school bags"),
+        ("Tea Singing", "tea"),
         ("Secret Keeper", "biscuits"), ("Lighthouse Keeper", "marmalade"), ("Thunder Maker", "scarves"),
     ],
 )  # fmt: skip
