@@ -72,7 +72,7 @@ _SIGHTS = frozenset(("noun.object", "noun.phenomenon"))
 catcher)."""
 _HANDLED = _THINGS | {"noun.body"}
 _BY_HAND = frozenset(("verb.contact", "verb.change", "verb.creation", "verb.consumption"))
-_WARES = _THINGS | {"noun.animal", "noun.object"}
+_WARES = _THINGS | {"noun.animal"}
 THEIR_ACT = 0.25
 """How much goods must bring an act to mind for it to be theirs: grind and mortar have 0.45. Chosen, not fitted."""
 DOERS = _REMOVERS | _KEEPERS | _CARERS | _MAKERS
