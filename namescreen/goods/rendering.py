@@ -19,6 +19,7 @@ from ..lexicon.foreign_derivation import compound_of, derived, what_does
 from ..lexicon.foreign_forms import COMPOUNDING, LINKING, NOUN_FIRST
 from ..tables import open_table
 from ..text import fold
+from ..text.segmentation import cuts
 from .english_terms import OF_GOODS, fit, is_goods_term, is_stuff, worth
 from .small_words import small_words
 from .standing import standing
@@ -212,7 +213,7 @@ def _by_parts(folded: str, language: str) -> _Known:
     does = what_does(folded.replace("-", ""), language)
     ways = [_ways_to_say([(one.english, one.score) for one in part.senses] for part in does)]
     if language in COMPOUNDING:
-        for cut in range(SHORTEST_PART, len(folded) - SHORTEST_PART + 1):
+        for cut in cuts(folded, SHORTEST_PART, SHORTEST_PART):
             ends = _of_part(folded[cut:], language)
             ways.append(_ways_to_say((_of_part(folded[:cut], language, LINKING[language]) if ends else [], ends)))
     if not any(ways) and (bases := derived(folded, language)):

@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
+from ..text.segmentation import cuts
 from .foreign_forms import LINKING
 from .translation import Translation, listed_translations
 
@@ -139,7 +140,7 @@ def compound_of(word: str, language: str) -> tuple[Part, ...]:
     if language not in _INFINITIVES:
         return ()
     best: tuple[float, tuple[Part, ...]] = (0.0, ())
-    for cut in range(SHORTEST_MODIFIER, len(word) - SHORTEST_PART + 1):
+    for cut in cuts(word, SHORTEST_MODIFIER, SHORTEST_PART):
         head = _as_head(word[cut:], language)
         first = _as_modifier(word[:cut], language) if head else ()
         if first:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-__all__ = ["LONGEST", "best_split", "split_closed_compound"]
+__all__ = ["LONGEST", "best_split", "cuts", "split_closed_compound"]
 
 Score = TypeVar("Score", float, tuple[int, float])
 
@@ -17,6 +17,12 @@ LONGEST = 32
 KNOWN, RECOGNISED = 2.0, 3.0
 """Zipf values from which a word is known, and from which readers recognise it inside another (about once in a million
 words)."""
+
+
+def cuts(word: str, shortest_first: int, shortest_last: int) -> range:
+    """Where a compound may be divided into two parts of at least so many letters, none longer than `LONGEST`: what is
+    longer than two words is left whole, as to look at every place of it would take time by the square of its length."""
+    return range(max(shortest_first, len(word) - LONGEST), min(len(word) - shortest_last, LONGEST) + 1)
 
 
 def best_split(word: str, score: Callable[[str, str], Score | None], shortest: int = 2) -> tuple[str, str] | None:

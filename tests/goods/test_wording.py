@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from time import process_time
+
 import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
@@ -258,3 +260,9 @@ def test_a_compound_whose_parts_say_nothing_together_is_not_read() -> None:
 )  # fmt: skip
 def test_the_stated_class_chooses_the_sense_of_a_word(goods: str, number: int, english: str) -> None:
     assert in_english(goods, (), chance_in((number,))).english == english
+
+
+def test_a_word_longer_than_any_compound_is_not_divided_at_every_place() -> None:
+    began = process_time()
+    in_english("blumen" * 800)
+    assert process_time() - began < 10  # 4,800 letters took over a minute, by the cube of the length
