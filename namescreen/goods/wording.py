@@ -112,10 +112,13 @@ def _is_everyday(written: str, folded: str) -> bool:
 
 def _says_wares(words: tuple[tuple[str, str], ...], language: str) -> bool:
     """Whether words are the names of wares in a language, with its small words between them."""
-    units = [said for said, _ in units_of(words, language)]
-    wares = [names_ware(said, language) for said in units]
-    between = (ware or fold(said) in small_words(language) for ware, said in zip(wares, units, strict=True))
-    return any(wares) and all(between)
+    names_one = False
+    for said, _ in units_of(words, language):  # most lists are told by their first words
+        if names_ware(said, language):
+            names_one = True
+        elif fold(said) not in small_words(language):
+            return False
+    return names_one
 
 
 def not_read(goods: str) -> str:

@@ -270,6 +270,7 @@ def endings_of(language: str) -> tuple[str, ...]:
     return tuple(sorted(_ALL_ENDINGS.get(language, frozenset()) - {""}, key=lambda ending: (len(ending), ending)))
 
 
+@lru_cache(maxsize=1 << 13)
 def possible_bases(word: str, language: str) -> tuple[str, ...]:
     """What the folded `word` may be an inflected form of: for a table that holds full words."""
     endings = ("", *endings_of(language))

@@ -22,7 +22,9 @@ from namescreen.goods import (
 )
 from namescreen.goods.classification import chance_in
 from namescreen.outcome import NotChecked
-from tests.conftest import Run
+from tests.conftest import ROOT, Run
+
+TERMS = ROOT / "wordlists" / "curated" / "nice_terms.txt"
 
 SAID = [
     ("de", "Blumentöpfe aus Ton und Gießkannen", 21, "flower pots", "motor oil"),
@@ -266,3 +268,11 @@ def test_a_word_longer_than_any_compound_is_not_divided_at_every_place() -> None
     began = process_time()
     in_english("blumen" * 800)
     assert process_time() - began < 10  # 4,800 letters took over a minute, by the cube of the length
+
+
+def test_whole_classes_of_goods_are_read_at_once() -> None:
+    """The terms of two classes, as registrations of large firms list them (Nice Classification)."""
+    listed = dict(line.split(":", 1) for line in TERMS.read_text().splitlines() if line[:1].isdecimal())
+    began = process_time()
+    assert all(in_english(listed[number]).understood for number in ("28", "12"))
+    assert process_time() - began < 10  # half a minute each, while every word was held against all wares abroad
