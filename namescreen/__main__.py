@@ -13,6 +13,7 @@ def main() -> None:
         from .cli import main as run
     except KeyboardInterrupt:  # its imports take the first tenth of a second; afterwards `cli.guard` sees to this
         sys.stderr.write("namescreen: Stopped before anything was done.\n")
+        exec("")  # as in `cli.guard`
         sys.exit(130)
     run()
 

@@ -84,4 +84,6 @@ def _end(text: str, code: int) -> None:
 
     told = "\n".join(map(on_terminal, f"namescreen: {text}".split("\n")))
     sys.stderr.write(f"{told}\n")
+    if code == STOPPED:
+        exec("")  # else CPython remembers a Ctrl-C amid an `exec`, as of a named tuple's making, and ends by the signal
     sys.exit(code)

@@ -53,6 +53,15 @@ def test_what_a_damaged_table_leads_to_is_told_as_its_damage(
     assert "is damaged" in told
 
 
+def test_ctrl_c_amid_the_making_of_a_class_has_the_code_of_any_other(tmp_path: Path) -> None:
+    program = "from namescreen.cli.guard import guarded\nwith guarded(): exec('raise KeyboardInterrupt')\n"
+    (tmp_path / "stopped.py").write_text(program)
+    environment = clean_environment(tmp_path)
+    environment["PYTHONPATH"] += os.pathsep + str(tmp_path)
+    done = subprocess.run([sys.executable, "-m", "stopped"], env=environment, capture_output=True, check=False)
+    assert done.returncode == 130  # it was ended by the signal
+
+
 def test_many_problems_are_counted_not_poured_out(capsys: pytest.CaptureFixture[str]) -> None:
     with pytest.raises(SystemExit), guarded():
         raise InputError([Problem(f"problem {number}") for number in range(100)])
