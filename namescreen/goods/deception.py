@@ -15,7 +15,7 @@ from ..tables import open_table
 from .broader import layers_above, leading_senses, names_above, names_of
 from .classification import likely_classes
 from .context import FOOD_CLASSES
-from .description import of_a_kind
+from .description import describe_in_conflict, of_a_kind
 from .grounds import grounds_in
 from .made_of import made_of
 from .materials import is_material
@@ -131,6 +131,7 @@ def _says_little(word: str, goods: str) -> bool:
         or is_quality(word)
         or word in _PURE
         or any(one.word == base for one in goods_words(goods))
+        or describe_in_conflict(word, goods).names_goods
         or any(classes & _HELD_BY[one] for one in _stuff_sorts(base) if one in _HELD_BY)
     )
 

@@ -48,6 +48,8 @@ __all__ = ["GOODS_AS_WORDED", "Distinctiveness", "LanguageFinding", "MarketFindi
 
 GOODS_AS_WORDED = "distinctiveness for the goods as worded"
 """The check that is not made where goods cannot be read."""
+LISTED = 0.9
+"""How sure the meaning of a word must be for a name to be told by it that says as little in English. Ours."""
 CLAIM_SCORE = 0.3
 """The highest score of a name that claims to cure: it states the purpose, or deceives about it (EUTMR Article 7(1)(c),
 (g))."""
@@ -173,6 +175,7 @@ def _distinctiveness(
     findings = _worst_first(
         with_whole([english, *others], name, goods, held),
         misspelt=any(one.evidence.kind is EvidenceKind.HEARD for one in plain),
+        strange=all(one.coined for one in plain),
     )
     if any(one.kind == "cure and illness" for one in signs):
         findings = [_as_claim(one) for one in findings]
@@ -216,7 +219,7 @@ def _distinctiveness(
         ),
         tuple(by_law),
         signs,
-        unread=unread,
+        unread=tuple(one for one in unread if unknown[one.word].is_sure),  # else it is a coinage as far as is known
         strange_in=where_strange(filter(place_of, (one.word for one in judged)), views_of(markets), goods),
     )
 
@@ -245,9 +248,10 @@ def _as_claim(one: LanguageFinding) -> LanguageFinding:
     return one if barred else replace(one, category="descriptive", score=min(one.score, CLAIM_SCORE))
 
 
-def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[LanguageFinding]:
+def _worst_first(findings: list[LanguageFinding], *, misspelt: bool, strange: bool) -> list[LanguageFinding]:
     """The findings in order, by category before score, so that a further language never makes a name look better. A
-    `misspelt` English word is told as the word of another language that it is, and is as plain so."""
+    `misspelt` English word is told as the word of another language that it is, and is as plain so; a name that is
+    `strange` to English is told in a language that knows it."""
     heard = min((one.score for one in findings if misspelt and one.language == "en"), default=1.0)
     barred = [one.category for one in findings if one.language == "en" and one.category in CATEGORIES[:2]]
     told = [
@@ -256,7 +260,8 @@ def _worst_first(findings: list[LanguageFinding], *, misspelt: bool) -> list[Lan
     ]
     def order(one: LanguageFinding) -> tuple[int, float, bool, bool, str]:
         rank = CATEGORIES.index(one.category)
-        return rank, one.score, misspelt and not one.meaning, one.language != "en", one.language
+        later = (misspelt and not one.meaning) or (strange and not (one.meaning and one.sure >= LISTED))
+        return rank, one.score, later, one.language != "en", one.language
 
     return sorted(told, key=order)
 

@@ -87,7 +87,10 @@ class Judged(NamedTuple):
             )
         if self.coined:
             return f'"{self.word}": no dictionary at hand knows it; coined, if it is no term of the trade'
-        means = ":" if is_surname(self.word) else means  # that is the ground, whatever else a dictionary has under it
+        if is_surname(self.word):  # that is the ground, whatever else a dictionary has under it
+            meant = self.meaning
+            sure = meant is not None and meant.english and not meant.guessed and meant.sure >= 1  # no form of another
+            means = f'{means.rstrip(":")}, and is' if sure else ":"
         return f'"{self.word}"{means} {_without_tie(self.word, american=american)}'
 
 

@@ -111,14 +111,12 @@ def _as_read_there(found: Sequence[LanguageFinding], law: str, markets: Iterable
     there read first, then that of another market."""
     first = found[0]
     own = languages_of((law,), main=True) if law != "EU" else ()
+    if is_foreign("en", law):  # they read their own language first
+        own = (*(one for one in own if one != "en"), "en")
     common = (*languages_of(markets or ()), *COMMON)
     order = {language: at for at, language in reversed([*enumerate((*own, *common))])}
-    alike = (one for one in found if (one.category, one.score, bool(one.meaning)) == _rank_of(first))
+    alike = (one for one in found if (one.category, one.score) == (first.category, first.score))
     return min(alike, key=lambda one: order.get(one.language, len(order)))
-
-
-def _rank_of(one: LanguageFinding) -> tuple[str, float, bool]:
-    return one.category, one.score, bool(one.meaning)
 
 
 def _knows_the_place(judged: Sequence[Judged], signs: Sequence[ProtectedSign], law: str, goods: str) -> bool:
@@ -208,6 +206,8 @@ def _by_law(
             category, points, ground = "descriptive", round(told, 4), "surname"
     elif surname and not ground:
         ground = "surname"
+    if bars and surname and not ground:
+        ground = "rare surname"
     if unheard and not ground:
         ground = "foreign word"
     if "coarse" in found and not ground:
@@ -217,5 +217,6 @@ def _by_law(
     if unheard and ground == "foreign word":
         points = min(points, FOREIGN_SCORE)
     language = worst.language if category in CATEGORIES[:2] and worst.meaning else ""
-    said = law_on(ground, law) if ground else ""
+    said = law_on(ground.removeprefix("rare "), law) if ground else ""
+    said += ", though few bear it" if ground == "rare surname" else ""
     return MarketFinding(law, category, min(points, worst.score), ground, said, language)

@@ -141,6 +141,8 @@ def by_market(entry: NameEntry, part: Distinctiveness) -> str:
     it is free only as far as buyers do not understand a word, or know a place, that is said."""
     if not part.differs:
         return ""
+    if not any(one.called not in FREE or one.ground in _UNLESS for one in part.markets):
+        return ""  # each calls it otherwise, and none bars it
     called: dict[str, list[str]] = {}
     for one in sorted(of_the_markets(part.markets), key=lambda one: one.score):
         called.setdefault(_seen_as(one, entry), []).append(one.market)

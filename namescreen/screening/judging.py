@@ -50,12 +50,12 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
     bites = bites_in(mark, markets) if markets else None
     lapsed, held = probably_lapsed(mark, today), held_in(mark, markets)
     whole = taken_over(name, mark, goods)
-    common = _common(name, mark, goods) if most_concern(closeness.overall) >= EVEN else None
     where = held if bites and held else ("",)
+    rest, told = closer_rest(name, mark, goods, whole, closeness.overall, where)
+    common = _common(name, mark, goods) if max(rest, most_concern(closeness.overall)) >= EVEN else None
     weak = {market: common.weak_in(goods, market) if common else None for market in where}
-    rest, told = (0.0, "")
-    if not all(weak.values()):  # else there is nothing else to compare
-        rest, told = closer_rest(name, mark, goods, whole, closeness.overall, where)
+    if all(weak.values()):  # there is nothing else to compare
+        rest, told = (0.0, "")
     closeness = told_first(told, closeness)
     closeness = told_first(told_of_weakness(common, goods, weak) if common else "", closeness)
     closeness = told_first("" if whole is None else str(whole), closeness)

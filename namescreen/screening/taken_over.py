@@ -28,9 +28,9 @@ written, as initials do."""
 @dataclass(frozen=True, slots=True)
 class TakenOver:
     """The element `common` to both, which is all of one of them but for words that say little (`left_out`); the words
-    that the other adds: `plain` ones that name the goods or say little, `house` ones of the owner's name, `second`
-    ones a second name beside it (Hart & Lowe), and `further` ones. `by_mark` says that the mark is the one that
-    adds."""
+    that the other adds: `plain` ones that name the goods or say little, `places` that buyers know, `house` ones of the
+    owner's name, `second` ones a second name beside it (Hart & Lowe), and `further` ones. `by_mark` says that the mark
+    is the one that adds."""
 
     common: str
     by_mark: bool
@@ -39,6 +39,7 @@ class TakenOver:
     further: tuple[str, ...] = ()
     left_out: tuple[str, ...] = ()
     second: tuple[str, ...] = ()
+    places: tuple[str, ...] = ()
 
     @property
     def how_much(self) -> str:
@@ -56,6 +57,7 @@ class TakenOver:
                 (self.house, " (how its owner is called, so perhaps a house mark)"),
                 (self.second, " (a second name)"),
                 (self.further, ""),
+                (self.places, " (where goods come from)"),
                 (plain, " (common in names, or a word for the goods)"),
             )
             if words
@@ -143,12 +145,21 @@ def _told(
     common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, mark: Mark, goods: str
 ) -> TakenOver:
     plain = tuple(word for word in added if says_little(word, goods) or (by_mark and says_little(word, mark.goods)))
+    places = tuple(word for word in added if word not in plain and _is_place(word, goods, mark.territories))
     called = house_words(mark.owner, common) if by_mark and _JOINING.isdisjoint(added) else ()  # two joined are equals
-    house = tuple(word for word in called if word in added and word not in plain)
-    left = tuple(word for word in added if word not in plain and word not in house)
+    house = tuple(word for word in called if word in added and word not in (*plain, *places))
+    left = tuple(word for word in added if word not in (*plain, *places, *house))
     second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
     further = tuple(word for word in left if word not in second)
-    return TakenOver(common, by_mark, plain, house, further, left_out, second)
+    return TakenOver(common, by_mark, plain, house, further, left_out, second, places)
+
+
+def _is_place(word: str, goods: str, markets: Sequence[str]) -> bool:
+    """Whether a word that is added is a place that buyers know: where goods come from tells no makers apart."""
+    from ..goods import Weak, element
+
+    found = [element(word, goods, market) for market in (markets or ("",))] if goods else []
+    return any(one is not None and one.weak is Weak.PLACE for one in found)
 
 
 def house_words(owner: str, common: str) -> tuple[str, ...]:

@@ -149,7 +149,7 @@ def test_a_dead_mark_of_the_very_words_for_such_goods_is_not_hidden_by_a_live_on
     )
     report = report_on(tmp_path, "Quendrill", rows, ("US", "DE"))
     live, dead = questions(report.names[0], report)[:2]
-    assert "known well enough to be protected beyond them" in live
+    assert "only a mark of repute" in live
     assert "The list calls QUENDRILL (no. 30521999, DE, Moorweber) expired: is it still in use" in dead
     assert "1125" not in dead  # that is US law
 

@@ -168,7 +168,8 @@ def test_an_identical_mark_has_a_question_of_its_own(report: Report) -> None:
         return "\n".join(questions(entry(replace(found, appearance=1.0, mark=whole, bites=bites)), report))
 
     question = asked()
-    assert "the same name, for other goods: would these be held similar" in question
+    assert "the same name, for other goods: these have nothing in common with ours" in question
+    question = asked(0.2)
     assert question.index("held similar") < question.index("known well enough to be protected beyond them")
     assert "the same name, for goods that overlap" in asked(1.0)
     assert "holds outside our markets: could it reach them" in asked(1.0, bites=False)
