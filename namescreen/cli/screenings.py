@@ -13,7 +13,7 @@ from namescreen.policy import OWN_CHECK, Level
 from namescreen.text import parse
 
 from .mark_rows import below, mark_row, of_the_whole
-from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show
+from .output import Column, Format, Row, print_disclaimer, say_below, say_point, show, width
 from .talk import at_once
 
 if TYPE_CHECKING:
@@ -54,6 +54,8 @@ CSV = tuple(
     )
 )  # fmt: skip
 
+_BESIDE = 8
+"""Columns of a line that a domain leaves: what a point is indented by, a comma, and the margin."""
 _NEAREST = 3
 """Marks without a level that are named; JSON Lines and CSV have all."""
 
@@ -228,11 +230,18 @@ def _show_one(one: Screening, goods: str, form: Format, said: set[str]) -> None:
             words = "; ".join(f"{bad.language} {bad.word} ({bad.meaning or bad.kind})" for bad in far[:3])
             say_point(f"in languages of no market of yours, nothing against it: {words}", form)
     if not isinstance(one.addresses, NotChecked):
-        first = ", ".join(domain.shown for domain in one.addresses.domains[:4])
+        first = ", ".join(_in_a_line(domain.shown) for domain in one.addresses.domains[:4])
         handle = one.addresses.everywhere
         told = [first, f"handle {handle}" if handle else "", *one.addresses.reasons]
         fit = number(one.addresses.score)
         say_point(f"addresses (nobody was asked): fit {fit}; {'; '.join(filter(None, told))}", form)
+
+
+def _in_a_line(domain: str) -> str:
+    """A domain, cut before its ending where it is longer than a line: no terminal can set it whole."""
+    room = width() - _BESIDE
+    name, dot, ending = domain.partition(".")
+    return domain if len(domain) <= room else f"{name[: room - len(dot + ending) - 1]}…{dot}{ending}"
 
 
 def _show_marks(entry: NameEntry, found: Sequence[CloseMark], goods: str, form: Format) -> None:

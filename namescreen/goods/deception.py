@@ -72,6 +72,8 @@ _MADE_INSTEAD = frozenset(
     "artificial vinyl polyurethane pvc foam hollowfibre melamine paraffin celluloid zirconia".split()
 )
 """Stuffs that are made in the place of others."""
+_MADE_OF = frozenset(("en", "n", "len", "y", "ly", "ern", "ed", "s", "es"))
+"""Endings with which goods say of what stuff they are: oaken, woollen, silken, leathern, beaded."""
 OF_ONE_SORT = 120
 """The most senses below one that foods of one sort have in common: berries, not foods."""
 _ASK = {
@@ -197,7 +199,8 @@ def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
         sorts = (open_table("naming_stuffs.tsv").get(base) or "").split()
         held = any(of_class & _HELD_BY[one] for one in sorts if one in _HELD_BY)
         whole = any(lexicon().known(f"{one} {base}") for one in said)  # a coffee bean
-        known = {word, base} & said or whole or base in MATERIALS_AT_LARGE or word in lacking
+        formed = any(one.removeprefix(base) in _MADE_OF for one in said if one != base)  # woollen, of wool
+        known = {word, base} & said or whole or formed or base in MATERIALS_AT_LARGE or word in lacking
         if held and not known and not _is_name_first(base):
             found.append(word)
     return found

@@ -193,7 +193,7 @@ def _by_law(
         ground = "misspelling"
     if ground in CATEGORIES[:2] and worst.language == "en" and is_foreign("en", law) and not _are_own(name, law):
         ground = "foreign word"
-    bars = law in SURNAME_BARS and ground != "generic"
+    bars = law in SURNAME_BARS and ground != "generic" and not (ground and worst.meaning)  # what it means weighs more
     as_read = read(name, goods, {}) if bars else ()
     written = any(one.evidence.kind is EvidenceKind.SURNAME and not is_surname(one.word) for one in as_read)
     if bars and (surname or written):

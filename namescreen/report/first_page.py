@@ -15,7 +15,8 @@ from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
 from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
-from .own_findings import depends_on_buyers, serious_in
+from .open_markets import held_where, open_markets
+from .own_findings import depends_on_buyers
 from .questions import general_questions
 from .record import next_steps, title_of
 from .sensitivity import Standing, places, standings
@@ -142,18 +143,6 @@ def _why_it_falls(entry: NameEntry) -> str:
     return "; ".join(told)
 
 
-def open_markets(entry: NameEntry, report: Report) -> tuple[str, ...]:
-    """The markets in which nothing serious stands against a name: no mark, and no ground of its own."""
-    barred = {
-        market
-        for found in matters(entry)
-        if found.bites is not False
-        for market, (_, level) in grades(found, _held(found) or report.markets).items()
-        if level >= Level.SERIOUS
-    }
-    return tuple(one for one in report.markets if one not in barred | serious_in(entry, report.markets))
-
-
 def _left_in(entry: NameEntry, report: Report) -> str:
     """In which markets a name that falls may be kept, after why it falls."""
     left, part = open_markets(entry, report), entry.distinctiveness
@@ -165,13 +154,8 @@ def _left_in(entry: NameEntry, report: Report) -> str:
 
 def _knocked_out_in(found: CloseMark) -> str:
     """In which markets a mark is a knockout; "" if in all of them."""
-    where = [market for market, (knockout, _) in grades(found, _held(found)).items() if knockout]
+    where = [market for market, (knockout, _) in grades(found, held_where(found)).items() if knockout]
     return f"in {some(where)}" if where else ""
-
-
-def _held(found: CloseMark) -> Sequence[str]:
-    """In which markets a mark holds; () if in all of them, or if that is not known."""
-    return found.held or [one.market for one in found.levels]
 
 
 def _open(report: Report, order: Sequence[Standing], entries: Mapping[str, NameEntry]) -> Iterable[str]:

@@ -82,6 +82,20 @@ _PRACTICES = (
         "CPI, articles 12, 24, 176",
     ),
     Practice(
+        ("PL",), "Poland", False, "does not refuse; owners oppose", "three months from publication", 5, _FIVE,
+        "Industrial Property Law of 2000, articles 132(1), 152(17), 169",
+    ),
+    Practice(
+        ("CZ", "SK"), "Czechia, Slovakia", False,
+        "refuse only over an identical earlier mark for identical goods; else owners oppose",
+        "three months from publication", 5, _FIVE,
+        "Czech act 441/2003, sections 7, 25; Slovak act 506/2009, sections 7, 30",
+    ),
+    Practice(
+        ("DK",), "Denmark", False, "searches, tells you of earlier marks, and does not refuse; owners oppose",
+        "two months from publication", 5, _FIVE, "Varemærkeloven, sections 15, 19, 25", notifies=True,
+    ),
+    Practice(
         ("AT",), "Austria", False, "points out similar marks, and does not refuse; owners oppose",
         "three months from publication of the registration", 5, _FIVE_LATER, "MSchG, sections 21, 29a, 33a",
     ),

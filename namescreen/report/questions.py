@@ -29,6 +29,7 @@ from .mark_choice import marks_shown, worth_a_word
 from .model import CloseMark, NameEntry, Report
 from .namesakes import USE_LASTS, asks_of_equivalents, on_dead_namesakes, on_equivalents, on_namesakes
 from .nearest import nearest_unasked
+from .open_markets import held_where, open_markets
 from .own_findings import describes
 from .own_questions import on_distinctiveness
 from .owners import on_shared_words
@@ -48,8 +49,8 @@ __all__ = ["asked_about", "general_questions", "grave_questions", "questions"]
 MOST = 6
 """Questions a name: what a paid hour can take up (common practice, no source)."""
 
-MOST_GRAVE = 4
-"""Questions on a name that falls."""
+MOST_GRAVE, MOST_LEFT = 4, 1
+"""Questions on a name that falls, and of these at least on marks in the markets that are left."""
 
 _DEAD_BUT_NEAR = 0.375
 """Concern (halved for a dead mark) from which one is asked about: a live one is serious at twice this."""
@@ -77,11 +78,16 @@ def questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
 
 
 def grave_questions(entry: NameEntry, report: Report) -> tuple[str, ...]:
-    """The questions on a name that falls, on what it is for the goods and on each mark that is serious or more, at most
-    `MOST_GRAVE`; the first one of all where there is none of these."""
+    """The questions on a name that falls, on what it is for the goods, on each mark that is serious or more, and on
+    those to look closer at in the markets that are left, at most `MOST_GRAVE`; the first one of all where there is none
+    of these."""
     own = on_distinctiveness(entry) if flaw_of_its_own(findings(entry)) >= Level.SERIOUS else []
-    marks = [asked for found, asked in _asked(entry, report) if asked and mark_level(found) >= Level.SERIOUS]
-    return tuple([*own, *marks][:MOST_GRAVE]) or questions(entry, report)[:1]
+    asked = [(found, question) for found, question in _asked(entry, report) if question]
+    marks = [question for found, question in asked if mark_level(found) >= Level.SERIOUS]
+    left = {*open_markets(entry, report)} if marks or own else set()
+    there = [question for found, question in asked if question not in marks and left & {*held_where(found)}]
+    room = MOST_GRAVE - min(len(there), MOST_LEFT)  # of what stands in the markets that are left at least something
+    return tuple([*[*own, *marks][:room], *there][:MOST_GRAVE]) or questions(entry, report)[:1]
 
 
 def general_questions(report: Report) -> tuple[str, ...]:

@@ -10,7 +10,7 @@ from ..lexicon.language_codes import language_name
 from ..outcome import NotChecked
 from ..plain_text import cell, clauses, shorten, some, visible
 from ..policy import LIKELY_REFUSED
-from ..territories import UNIONS, law_of, territory
+from ..territories import EU_MEMBERS, UNIONS, law_of, territory
 from .costs import money, worksheet
 from .coverage import market_cover, never_checked, not_checked_words, partly_searched, unsearched_markets
 from .glossary import GLOSSARY
@@ -232,8 +232,11 @@ def law_page(report: Report) -> Iterable[Part]:
         )
         for one in practices(report.markets)
     ]
-    described = {market for one in practices(report.markets) for market in one.markets}
-    rows += [(market, UNDESCRIBED, "", "", "") for market in report.markets if territory(market) not in described]
+    of_states = (one.markets for one in practices(report.markets) if "EU" not in one.markets)
+    described = {"EU", *(market for markets in of_states for market in markets)}
+    undescribed = [market for market in report.markets if territory(market) not in described]
+    of_a_state = dict.fromkeys(EU_MEMBERS, " (national marks)")
+    rows += [(f"{one}{of_a_state.get(territory(one), '')}", UNDESCRIBED, "", "", "") for one in undescribed]
     heads = ("Office", "Earlier marks", "Time to oppose", "Marks not used", "Source, from memory")
     yield Table(heads, tuple(rows))
     told = [*everywhere(report.markets)]

@@ -17,6 +17,7 @@ from dataclasses import dataclass, replace
 from ..policy import OWN_CHECK, Finding, Level, flaw_of_its_own, gate, grave_findings, reach_of
 from .findings import findings
 from .model import CHECKS, NameEntry, Report, Weights
+from .open_markets import lost
 
 __all__ = ["Move", "Standing", "moves", "places", "standings", "standings_of", "weighed"]
 
@@ -30,7 +31,8 @@ class Standing:
 
     `group` is that of the worst finding, from 0 (nothing found) to 4 (barred); a lower group stands first. `grave` are
     all findings from "look closer" on as such numbers, the gravest first. `flaw` is how likely the name is refused for
-    what it is, from 0 to 4, `reach` in how many markets the worst finding stands; `unjudged` says that it is not known
+    what it is, from 0 to 4, `reach` in how many markets the worst finding stands, and `closed` in how many anything
+    serious does; `unjudged` says that it is not known
     what the name is for the goods, though it is of others, and `knockout` that a mark bars the name.
     """
 
@@ -40,6 +42,7 @@ class Standing:
     grave: tuple[int, ...]
     flaw: int
     reach: int
+    closed: int
     unjudged: bool
     knockout: bool
     values: tuple[float | None, ...]
@@ -47,9 +50,9 @@ class Standing:
     high: float
 
     @property
-    def found(self) -> tuple[int, bool, int, tuple[int, ...], int]:
+    def found(self) -> tuple[int, bool, int, int, tuple[int, ...], int]:
         """What stands before the total in the order of names, the less the better."""
-        return self.group, self.unjudged, self.reach, self.grave, self.flaw
+        return self.group, self.unjudged, self.reach, self.closed, self.grave, self.flaw
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,26 +64,27 @@ class Move:
     pairs_changed: int
 
 
-_Row = tuple[str, int, tuple[int, ...], int, int, bool, bool, tuple[float | None, ...]]
-"""A name, its group, its grave findings, its own flaw, the reach of its worst finding, whether it is not judged what it
-is, whether a mark bars it, and its values, as `CHECKS` stand."""
+_Row = tuple[str, int, tuple[int, ...], int, int, int, bool, bool, tuple[float | None, ...]]
+"""A name, its group, its grave findings, its own flaw, the reach of its worst finding, in how many markets something
+serious stands, whether it is not judged what it is, whether a mark bars it, and its values, as `CHECKS` stand."""
 
 
 def _rows(entries: Iterable[NameEntry]) -> list[_Row]:
-    found = [(entry.name, findings(entry)) for entry in entries]
+    found = [(entry, findings(entry)) for entry in entries]
     made = {one.check for _, each in found for one in each if one.level is not Level.NOT_CHECKED}
     return [
         (
-            name,
+            entry.name,
             gate(each, made),
             grave_findings(each, made),
             max(flaw_of_its_own(each), Level.LOOK if _is_unjudged(each, made) else 0),
             reach_of(each),
+            lost(entry),
             _is_unjudged(each, made),
             any(one.bars and one.check == "marks" for one in each),
             tuple(one.value for one in each),
         )
-        for name, each in found
+        for entry, each in found
     ]
 
 
@@ -124,12 +128,12 @@ def _placed(found: Sequence[_Row], weights: Weights) -> tuple[Standing, ...]:
     return tuple(placed)
 
 
-def _rank(row: Standing) -> tuple[tuple[int, bool, int, tuple[int, ...], int], float, float]:
+def _rank(row: Standing) -> tuple[tuple[int, bool, int, int, tuple[int, ...], int], float, float]:
     return row.found, -round(row.low, 6), -round(row.high, 6)
 
 
 def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standing:
-    name, group, grave, flaw, reach, unjudged, knockout, values = found
+    name, group, grave, flaw, reach, closed, unjudged, knockout, values = found
     by_check = dict(zip(CHECKS, values, strict=True))
     total = sum(getattr(weights, check) for check in checks)
 
@@ -139,7 +143,7 @@ def _standing(found: _Row, checks: tuple[str, ...], weights: Weights) -> Standin
         parts = ((getattr(weights, check), by_check[check]) for check in checks)
         return float(sum(weight * (unknown if value is None else value) for weight, value in parts) / total)
 
-    return Standing(name, 0, group, grave, flaw, reach, unjudged, knockout, values, mean(0.0), mean(1.0))
+    return Standing(name, 0, group, grave, flaw, reach, closed, unjudged, knockout, values, mean(0.0), mean(1.0))
 
 
 def _moved(report: Report) -> Iterator[tuple[str, tuple[Standing, ...]]]:

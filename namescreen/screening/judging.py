@@ -44,8 +44,6 @@ class Near:
 
 def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: str) -> CloseMark:
     """A mark as it is where it asks for most attention, with how it is in each of the `markets` where it holds."""
-    from ..closeness import compare
-
     mark, closeness, language, said = near.mark, near.closeness, near.language, near.said
     bites = bites_in(mark, markets) if markets else None
     lapsed, held = probably_lapsed(mark, today), held_in(mark, markets)
@@ -61,7 +59,7 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
     closeness = told_first("" if whole is None else str(whole), closeness)
     found = CloseMark(
         mark, closeness, near.related, False, bites=bites, translation=language if said == name else "",
-        translated_rest=compare(said, mark.text).meaning if said != name else 0.0,
+        translated_rest=_said_in_part(name, said, mark.text, goods) if said != name else 0.0,
         renewable_until=renewable_until(mark, today), lapsed=lapsed,
         over_whole=whole is not None and not (whole.further or whole.second),
         held=held if len(held) < len(markets) else (), holds=held if bites else (),
@@ -75,6 +73,13 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
         return replace(one, descriptive=alone is not None, credited=credited, beside=beside)
 
     return as_heard_where(found, name, said, language, markets, as_seen)
+
+
+def _said_in_part(name: str, said: str, mark: str, goods: str) -> float:
+    """What a mark counts that says a part of a name in another language: no more than one of the very words of it."""
+    from ..closeness import compare
+
+    return compare(said, mark).meaning * most_concern(compare(name, said, name_goods=goods).overall)
 
 
 def _common(name: str, mark: Mark, goods: str) -> Common | None:

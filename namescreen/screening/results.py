@@ -193,8 +193,8 @@ class CloseMark:
     @property
     def conflict(self) -> Conflict:
         """The mark as the policy looks at it, where it asks for most attention."""
-        meaning = self.closeness.meaning if self.translation else self.translated_rest
-        translated = max(meaning, WORD_FOR_WORD) if meaning else 0.0
+        meaning = self.closeness.meaning if self.translation else 0.0
+        translated = max(meaning, WORD_FOR_WORD) if meaning else self.translated_rest
         return _conflict(
             self.mark, self.closeness, self.goods_relatedness, self.bites, translated=translated,
             renewable=bool(self.renewable_until), crowded=self.crowded, over_whole=self.over_whole, free=self.free,

@@ -110,3 +110,17 @@ def test_a_sort_of_another_sense_of_the_goods_word_is_none_of_them() -> None:
     """Red lead is a pigment and no leash."""
     found = judged("Red Plover", "dog leads", "GB", "US")
     assert not any("is a kind of them" in one for one in found.reasons)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Wool & Wander", "woollen scarves"), ("Oak Sparrow", "oaken spoons"), ("Silk Sail", "kites of silken cloth")],
+)
+def test_what_goods_state_in_another_form_is_stated(name: str, goods: str) -> None:
+    assert judged(name, goods, "GB", "US").deceptive == ""
+
+
+def test_what_a_name_means_weighs_more_than_that_its_words_are_borne() -> None:
+    """Petit and Train are surnames in the United States; the office translates first (TMEP 1209.03(g))."""
+    found = judged("Petit Train", "toy trains", "US", "FR")
+    assert {one.market: one.called for one in found.markets}["US"] == "generic"

@@ -10,9 +10,9 @@ from namescreen.outcome import NotChecked, Unread
 from namescreen.policy import EVERYWHERE, LIKELY_REFUSED, Level
 from namescreen.report import Report, to_markdown
 from namescreen.report.findings import finding_of, findings, worst
-from namescreen.report.first_page import open_markets
 from namescreen.report.model import Addresses, Distinctiveness, ItemView, MarketView, NameEntry, ProtectedSign
-from namescreen.report.questions import questions
+from namescreen.report.open_markets import lost, open_markets
+from namescreen.report.questions import grave_questions, questions
 from namescreen.report.sensitivity import standings, weighed
 from tests.report.test_worksheets import close, entry
 
@@ -219,3 +219,29 @@ def test_a_word_that_few_understand_is_told_apart_from_no_bar(report: Report) ->
     assert "no bar found" not in found.evidence
     text = to_markdown(replace(report, names=(one, entry()), markets=("DE", "GB", "US")))
     assert "left: GB and US, as far as buyers there do not understand it" in text
+
+
+def test_of_names_that_fall_those_stand_first_that_are_left_more_markets(report: Report) -> None:
+    """Both are knocked out in one market; what else is serious closes further ones."""
+    views = {market: replace(close("M", 0.9), held=(market,), bites=True) for market in ("US", "GB", "DE")}
+    out = replace(views["US"], knockout=True, concern=1.0)
+    grave = [replace(views[one], concern=0.7) for one in ("GB", "DE")]
+    held, free = entry(out, *grave, name="Held"), entry(out, name="Free")
+    assert (lost(held), lost(free)) == (3, 1)
+    order = standings(replace(report, names=(held, free), markets=("US", "GB", "DE", "FR")))
+    assert [row.name for row in order] == ["Free", "Held"]
+
+
+def test_a_mark_of_a_market_that_is_left_is_asked_about(report: Report) -> None:
+    out = replace(close("SORREL", 1.0), appearance=1.0, held=("US",), bites=True, knockout=True, concern=1.0)
+    there = replace(close("SORRELHAY", 0.65), held=("DE",), bites=True, concern=0.55)
+    one = entry(out, there, name="Sorrel", words=("sorrel",))
+    asked = grave_questions(one, replace(report, names=(one, entry()), markets=("US", "DE")))
+    assert any("SORRELHAY" in question for question in asked)
+
+
+def test_a_market_without_a_law_of_its_own_here_is_told(report: Report) -> None:
+    """An EU mark's law says nothing of the national marks of a state."""
+    text = to_markdown(replace(report, markets=("PL", "HU")))
+    assert "Poland" in text
+    assert "HU (national marks)" in text

@@ -108,3 +108,10 @@ def test_weak_words_that_are_hardly_told_apart_are_looked_at_unless_the_mark_has
     weak = Conflict(0.8, 0.75, 0.7, 0.68, descriptive=True)
     assert level_of(weak.concern) is Level.LOOK
     assert level_of(Conflict(0.8, 0.75, 0.7, 0.68, descriptive=True, beside=True).concern) is Level.MINOR
+
+
+def test_the_translation_of_a_word_counts_no_more_than_the_word(tmp_path: Path) -> None:
+    """A mark that is the other word of a name counts as far as that is all that both say, in whatever language."""
+    said = near(tmp_path, "Vienna Cloud", "WOLKE", "DE", MUGS)
+    word = near(tmp_path, "Vienna Cloud", "CLOUD", "GB", MUGS)
+    assert 0 < said.concern <= word.concern
