@@ -13,9 +13,11 @@ from ..marks.term import probably_lapsed, renewable_until
 from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
 from ..policy import CLOSE_AS_A_WHOLE, EVEN, most_concern
+from ..territories import languages_of
 from .foreign_words import ForeignWord
 from .in_markets import as_heard_where
 from .results import CloseMark, InMarket
+from .same_words import COUNTS, same_words, told_of_forms
 from .surplus import closer_rest
 from .taken_over import TakenOver, is_credited, taken_over
 from .weak_elements import Common, common_to_both, told_of_weakness
@@ -50,6 +52,9 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
     whole = taken_over(name, mark, goods)
     where = held if bites and held else ("",)
     rest, told = closer_rest(name, mark, goods, whole, closeness.overall, where)
+    forms = same_words(name, mark.text, languages_of(held)) if max(rest, closeness.overall) < COUNTS else ""
+    if forms:
+        rest, told = COUNTS, told_of_forms(name, mark.text, forms)
     common = _common(name, mark, goods) if max(rest, most_concern(closeness.overall)) >= EVEN else None
     weak = {market: common.weak_in(goods, market) if common else None for market in where}
     if all(weak.values()):  # there is nothing else to compare

@@ -115,3 +115,22 @@ def test_the_translation_of_a_word_counts_no_more_than_the_word(tmp_path: Path) 
     said = near(tmp_path, "Vienna Cloud", "WOLKE", "DE", MUGS)
     word = near(tmp_path, "Vienna Cloud", "CLOUD", "GB", MUGS)
     assert 0 < said.concern <= word.concern
+
+
+@pytest.mark.parametrize(
+    ("name", "mark", "office", "told"),
+    [
+        ("Bel Gufo", "GUFI BELLI", "IT", True),
+        ("Stiller Mond", "MONDE STILLE", "DE", True),
+        ("Bel Gufo", "LUPI BELLI", "IT", False),
+        ("Stiller Mond", "STILLE POST", "DE", False),
+        ("Quiet Moon", "MOON QUIET", "GB", False),
+    ],
+)
+def test_the_same_words_in_other_forms_or_turned_round_are_near(
+    tmp_path: Path, name: str, mark: str, office: str, told: bool
+) -> None:
+    """A German Mond is plural in Monde, an Italian gufo in gufi (from memory)."""
+    found = near(tmp_path, name, mark, office, MUGS)
+    assert ("the same words of" in found.element) is told
+    assert not told or found.level is Level.SERIOUS
