@@ -115,9 +115,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
     return told
 
 
-def _told(
-    sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool
-) -> ProtectedSign:
+def _told(sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool) -> ProtectedSign:
     grounds = grounds_in("material", markets)
     return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds,
                          told=asked)  # fmt: skip

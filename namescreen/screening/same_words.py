@@ -1,5 +1,6 @@
-"""Names that are the same words of a language in other forms, or turned round: bel sogno, sogni belli. Letters and sounds
-tell them apart more than their buyers do (EUIPO Guidelines, part C, section 2, chapter 4, on conceptual comparison)."""
+"""Names that are the same words of a language in other forms, or turned round: bel sogno, sogni belli. Letters and
+sounds tell them apart more than their buyers do (EUIPO Guidelines, part C, section 2, chapter 4, on conceptual
+comparison)."""
 
 from __future__ import annotations
 
@@ -13,8 +14,8 @@ from ..text import parse
 __all__ = ["COUNTS", "same_words", "told_of_forms"]
 
 COUNTS = 0.85
-"""What the closeness of such names counts, in [0, 1]: above marks that share a word, below the same words as they stand.
-Ours, not fitted."""
+"""What the closeness of such names counts, in [0, 1]: above marks that share a word, below the same words as they
+stand. Ours, not fitted."""
 MOST_WORDS, COMMON_LETTERS = 3, 3
 """Words of the longest names that are compared, and the letters with which the forms of a word begin alike, or all but
 the last of a shorter word. Ours."""
