@@ -14,6 +14,7 @@ from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
 from ..policy import CLOSE_AS_A_WHOLE, EVEN, most_concern
 from ..territories import languages_of
+from ..text import parse
 from .foreign_words import ForeignWord
 from .in_markets import as_heard_where
 from .results import CloseMark, InMarket
@@ -64,7 +65,7 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
     closeness = told_first("" if whole is None else str(whole), closeness)
     found = CloseMark(
         mark, closeness, near.related, False, bites=bites, translation=language if said == name else "",
-        translated_rest=_said_in_part(name, said, mark.text, goods) if said != name else 0.0,
+        translated_rest=_said_in_part(name, said, mark.text, goods, where) if said != name else 0.0,
         renewable_until=renewable_until(mark, today), lapsed=lapsed,
         over_whole=whole is not None and not (whole.further or whole.second),
         held=held if len(held) < len(markets) else (), holds=held if bites else (),
@@ -80,11 +81,15 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
     return as_heard_where(found, name, said, language, markets, as_seen)
 
 
-def _said_in_part(name: str, said: str, mark: str, goods: str) -> float:
-    """What a mark counts that says a part of a name in another language: no more than one of the very words of it."""
+def _said_in_part(name: str, said: str, mark: str, goods: str, markets: tuple[str, ...]) -> float:
+    """What a mark counts that says a part of a name in another language: no more than one of the very words of it, and
+    more where the rest is weak to the buyers of one of the `markets`."""
     from ..closeness import compare
+    from ..goods import weakest
 
-    return compare(said, mark).meaning * most_concern(compare(name, said, name_goods=goods).overall)
+    left = [word for word in parse(name).words if word not in parse(said).words]
+    alone = goods and any(weakest(left, goods, market) is not None for market in markets)
+    return compare(said, mark).meaning * (COUNTS if alone else most_concern(compare(name, said).overall))
 
 
 def _common(name: str, mark: Mark, goods: str) -> Common | None:

@@ -114,7 +114,16 @@ def _without_surplus(text: str, goods: str, markets: tuple[str, ...]) -> tuple[s
     kept = tuple(
         word for word in words if not (says_little(word, goods) or _praises(word) or _describes(word, goods, markets))
     )
-    return kept if any(len(word) >= SHORTEST for word in kept) else words
+    told = tuple(word for word in kept if not _is_place(word, goods, markets))  # a mark only where nothing else is
+    return next((one for one in (told, kept) if any(len(word) >= SHORTEST for word in one)), words)
+
+
+def _is_place(word: str, goods: str, markets: tuple[str, ...]) -> bool:
+    """Whether a word is a place that buyers of each of some markets know."""
+    from ..goods import Weak, element
+
+    found = [element(word, goods, market) for market in markets] if goods else []
+    return bool(found) and all(one is not None and one.weak is Weak.PLACE for one in found)
 
 
 def _describes(word: str, goods: str, markets: tuple[str, ...]) -> bool:

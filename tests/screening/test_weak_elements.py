@@ -115,6 +115,7 @@ def test_the_translation_of_a_word_counts_no_more_than_the_word(tmp_path: Path) 
     said = near(tmp_path, "Vienna Cloud", "WOLKE", "DE", MUGS)
     word = near(tmp_path, "Vienna Cloud", "CLOUD", "GB", MUGS)
     assert 0 < said.concern <= word.concern
+    assert word.level is Level.SERIOUS  # the place is nothing added
 
 
 @pytest.mark.parametrize(
