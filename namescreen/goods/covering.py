@@ -69,6 +69,7 @@ def _name(item: Item) -> str:
     return " ".join((*item.modifiers, item.head))
 
 
+@lru_cache(maxsize=1 << 14)
 def covers(broad: Item, narrow: Item) -> float:
     """How surely `broad` covers `narrow`: its words are among the other's, or it is a broader term for it. What only
     takes the place of a thing (vegetarian sausages, artificial flowers) is none; clothing for dogs is no clothing."""

@@ -47,7 +47,8 @@ def groups_of(item: Item) -> frozenset[str]:
     if item.modifiers and item.head in OF_MANY_KINDS:
         names.pop()
     names += [" ".join(item.modifiers)] if item.modifiers else []
-    names += [area for name in names for area in goods_of(name)[:1]]
+    if not item.dealing:  # of what is dealt in no class tells a kind of goods from one that is called alike
+        names += [area for name in names for area in goods_of(name)[:1]]
     said = (word for word in item.rest if not is_aside(word, item))
     joined = next((groups for word in said if (groups := _listed(f"{word} {item.head}"))), None)
     if joined or is_listed(item):  # bags for bicycles are bicycle bags

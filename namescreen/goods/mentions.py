@@ -68,6 +68,7 @@ _LITTLE = frozenset(
 )
 
 
+@lru_cache(maxsize=1 << 13)
 def without_likeness(text: str) -> str:
     """The text of goods without what it says they look, smell or taste like."""
     return " ".join(_LIKENESS.sub("", text).split()) or text
@@ -114,7 +115,7 @@ def said_for(item: Item) -> tuple[tuple[str, ...], ...]:
         elif told and (acts or (word.endswith("ing") and not found[-1])) and _is_verb(word):
             acts = False
             told = _verb(word) not in _DONE_THERE
-        elif told and word not in _LITTLE and "function word" not in kinds(word):
+        elif told and word not in _LITTLE and _may_name(word):
             found[-1].append(base)
     return tuple(tuple(phrase) for phrase in found if phrase)
 
@@ -141,6 +142,13 @@ def _holds(word: str) -> bool:
 def _place_of_head(item: Item, bases: list[str]) -> int:
     """Where the head stands; after all words if it is none of them."""
     return bases.index(item.head) if item.head in bases else len(bases)
+
+
+@lru_cache(maxsize=1 << 13)
+def _may_name(word: str) -> bool:
+    """Whether a word may be of the name of a thing: a noun, or in no dictionary (worn posts are posts)."""
+    bases = lexicon().bases_by_pos(word)
+    return "function word" not in kinds(word) and (not bases or "n" in bases)
 
 
 def _is_verb(word: str) -> bool:

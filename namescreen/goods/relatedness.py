@@ -45,7 +45,7 @@ FROM_ELSEWHERE = "serves, from another trade"
 MOST_PAIRS = 48
 """Of long lists only so many pairs of items, those whose words are most associated, are judged in full; up to that many
 an added item never lowers the score."""
-NOTHING = 0.16
+NOTHING = 0.15
 """A score below this is none at all: goods put together by chance reach half of the lowest grade too often."""
 COVERED, MOST = 0.95, 0.85
 """The score of goods that a broader term covers, and the most that other evidence comes to: still "high"."""

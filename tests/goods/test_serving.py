@@ -21,6 +21,7 @@ from namescreen.goods.serving import serve_apart, serve_one_thing, things_served
         ("sleeves that protect playing cards", {"card"}),
         ("bowls that stop a ball of wool rolling off", {"wool"}),
         ("felt sleeves for laptops and tablets", {"laptop", "tablet"}),
+        ("hooks for renewing worn scratching posts", {"post"}),
         ("spectacles for watching television", set()),
         ("travel cups for drinking in the car", set()),
         ("reading lamps for bed", set()),
