@@ -162,6 +162,12 @@ class BriefTerms:
             return whole  # they are its rows already
         return np.array(rows, np.float32).reshape(len(rows), -1)
 
+    @cached_property
+    def present(self) -> list[float]:
+        """How strongly any of the terms is associated with each word of our ideas."""
+        found: list[float] = self.associations.max(axis=0, initial=0.0).tolist()
+        return found
+
     def of_word(self, word: str) -> Associations:
         """How strongly a word is associated with each term."""
         import numpy as np
@@ -211,10 +217,13 @@ class BriefTerms:
         found = np.zeros(len(associations), np.float32)
         for start in range(0, len(associations) if most else 0, _BATCH):
             weighted = associations[start : start + _BATCH] * -self.weights
-            best = np.sort(np.partition(weighted, most - 1, axis=1)[:, :most], axis=1)
+            if len(weighted) > 1:
+                weighted = np.partition(weighted, most - 1, axis=1)[:, :most]
+            weighted.sort(axis=1)
+            best = weighted[:, :most]
             with np.errstate(invalid="ignore"):  # some kernels of BLAS report lanes that hold no number
                 found[start : start + _BATCH] = -best @ steps
-        return found.clip(0.0, 1.0)
+        return np.asarray(np.minimum(np.maximum(found, 0.0), 1.0))
 
     def best_term(self, associations: Associations) -> int:
         """The place of the term with the strongest weighted association."""

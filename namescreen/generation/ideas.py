@@ -8,9 +8,8 @@ association with the terms of the brief, by the word itself or by its meaning.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field, replace
 from functools import cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from ..brief import Brief
 from ..lexicon import lexicon
@@ -36,8 +35,7 @@ _LEAST = 0.1  # less relevant ideas are left out
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
 
 
-@dataclass(frozen=True, slots=True)
-class Idea:
+class Idea(NamedTuple):
     """A word to make names of.
 
     `kind` says where it comes from: "concept" and "goods" (the brief), "world" (a short vivid word), "find" (an
@@ -57,7 +55,7 @@ class Idea:
     word: str
     kind: str
     meaning: str
-    associations: Associations = field(compare=False, repr=False)
+    associations: Associations
     term: str
     weight: float
     standing: float = 0.5
@@ -66,7 +64,7 @@ class Idea:
     worn: bool = False
     defined: bool = False
     written: str = ""
-    ties: Associations | None = field(default=None, compare=False, repr=False)
+    ties: Associations | None = None
     listed: float = 0.0
     against: float = 0.0
     matched: float = 0.0
@@ -144,7 +142,7 @@ def ideas_of(brief: Brief, brief_terms: BriefTerms, *, without: Iterable[str] = 
         heavier = max(idea, other, key=lambda one: one.weight)
         # what is known of an existing word stays with it, whatever else it is here for
         told = idea if idea.meaning and (heavier is idea or not other.meaning) else other
-        found[key] = replace(told, weight=heavier.weight, associations=heavier.associations, term=heavier.term)
+        found[key] = told._replace(weight=heavier.weight, associations=heavier.associations, term=heavier.term)
     return tuple(sorted(found.values(), key=lambda idea: (-idea.weight, idea.kind, idea.word)))
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import heapq
 import random
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import TypeVar
 
@@ -121,7 +121,7 @@ def gather(
     brief_terms, found = _terms_and_ideas(brief, tuple(without), meanings_left)
     rng = random.Random(f"{seed} ideas")
     # the seed varies the weights a little, so that another seed shows other names of similar worth
-    ideas = [replace(idea, weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0)) for idea in found]
+    ideas = [idea._replace(weight=idea.weight * weigh(idea.word) * rng.uniform(1 - _STIR, 1.0)) for idea in found]
     ideas.sort(key=lambda idea: (-idea.weight, idea.kind, idea.word))
     tones = frozenset(tone for tone in map(tone_of, brief.tone) if tone)
     return Material(tuple(ideas), brief_terms, tones, brief.most_letters, brief.most_words or 3, seed)

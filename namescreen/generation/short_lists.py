@@ -116,7 +116,7 @@ def met_by_lists(brief_terms: BriefTerms, lists: ShortLists) -> Met:
     names = _names(tuple(about for about, _ in lists))
     found = np.zeros((len(brief_terms.terms), names.total), np.float32)
     found[:, names.plain] = brief_terms.associations[:, names.places]
-    present = brief_terms.associations.max(axis=0, initial=0.0).tolist()
+    present = brief_terms.present
     head, met_whole = _head(brief_terms), set()
     for at, each, parts in names.parts:
         if not all(any(present[place] >= _BESIDE for place in part) for part in parts):

@@ -31,7 +31,7 @@ _MEANT = 0.8  # what its meaning counts beside what it is known to be apt for
 _FACET_SHARPER = 1.5  # what a word is apt for is told in plain words, so a loose tie to one says little
 _FIRM = 0.45  # how strongly a term must bring the subject of a world to mind for its words to count
 _SURE = 0.6  # as much for a word of the goods, which may only say what they are made of
-_LEAST_TIED = min(_FIRM, _SURE, NAMED_AS)
+_LEAST_TIED = min(_FIRM, _SURE, NAMED_AS) - 1e-6  # for numbers of half the length
 _ALONE, _ALONE_LOOSE = 0.55, 0.3  # what is left of a world of which one term alone speaks, or only loosely
 _LATER = 0.012  # what each place in a list of apt words costs
 _STAND_INS = 24  # words that stand in for a short list
@@ -291,12 +291,11 @@ def world_relevance(brief_terms: BriefTerms, about: tuple[str, ...], alone: floa
     else there (bath salt, table salt)."""
     import numpy as np
 
-    met = brief_terms.associations[:, [places()[word] for word in about if word in places()]]
-    if not met.shape[1]:
+    at = [places()[word] for word in about if word in places()]
+    if not any(brief_terms.present[place] >= _LEAST_TIED for place in at):  # as of most worlds
         return np.zeros(len(brief_terms.terms), np.float32)
+    met = brief_terms.associations[:, at]
     top = met.max(axis=1)
-    if top.max() < _LEAST_TIED:  # as of most worlds, whose other terms need no look
-        return np.zeros(len(top), np.float32)
     first = (met * (1 - _LATER * np.arange(met.shape[1]))).max(axis=1)
     order = np.argsort(-top)
     others = np.full(len(top), top[order[0]])
