@@ -4,7 +4,7 @@ reader there (wordlists/curated/naming_picks.txt)."""
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any, NamedTuple
 
@@ -46,15 +46,30 @@ _CHANCE, _UNSURE = 0.2, 0.15
 """Of how much a subject has to do with the rest of a brief: what is chance, and what leaves it open which is meant."""
 
 
-ShortLists = tuple[tuple[tuple[str, ...], tuple[tuple[str, float], ...]], ...]
+ShortLists = tuple[tuple[tuple[str, ...], Iterable[tuple[str, float]]], ...]
 """Subjects, each with the words of its short list, and how each pleased for it, as a share."""
 
 
+class _Words(Iterable[tuple[str, float]]):
+    """The words of one list of the table, read when they are asked for: a brief meets few of thousands."""
+
+    def __init__(self, told: str) -> None:
+        self._told = told
+
+    @property
+    def alone(self) -> list[str]:
+        """The words without their ratings."""
+        return [entry.rpartition(" ")[0] for entry in self._told.split(", ")]
+
+    def __iter__(self) -> Iterator[tuple[str, float]]:
+        return map(_rated, self._told.split(", "))
+
+
 @cache
-def english_lists() -> ShortLists:
+def english_lists() -> tuple[tuple[tuple[str, ...], _Words], ...]:
     """The short lists of English words."""
     rows = (value.split("|") for _, value in open_table("naming_picks.tsv").items())
-    return tuple([(tuple(about.split()), tuple(map(_rated, words.split(", ")))) for about, words in rows])
+    return tuple([(tuple(about.split()), _Words(words)) for about, words in rows])
 
 
 def _rated(entry: str) -> tuple[str, float]:
@@ -65,7 +80,7 @@ def _rated(entry: str) -> tuple[str, float]:
 @cache
 def lists_held() -> Mapping[str, int]:
     """How many short lists of English words each word stands on."""
-    return Counter(word for _, words in english_lists() for word, _ in words)
+    return Counter([word for _, words in english_lists() for word in words.alone])
 
 
 @cache

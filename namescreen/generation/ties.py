@@ -55,13 +55,13 @@ class Known(NamedTuple):
 @cache
 def known_words() -> tuple[Known, ...]:
     """Every existing word, in the order of the tables."""
-    rows = open_table("naming_ideas.tsv").items()
-    return tuple([_known(*key.split(" ", 1), *value.split("|", 1)) for key, value in rows])
-
-
-def _known(kind: str, word: str, meaning: str, worth: str = "") -> Known:
-    standing, delight, worn, written = _worth(worth)
-    return Known(kind, word, meaning, standing, delight, worn, written or word)
+    found = []
+    for key, value in open_table("naming_ideas.tsv").items():
+        kind, _, word = key.partition(" ")
+        meaning, _, worth = value.partition("|")
+        standing, delight, worn, written = _worth(worth)
+        found.append(Known(kind, word, meaning, standing, delight, worn, written or word))
+    return tuple(found)
 
 
 @lru_cache(maxsize=1 << 10)  # most words are worth what many others are
@@ -220,20 +220,24 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
     keys, facets, phrases = keys_of_meanings(), facets_of_words(), _words_of_phrases()
     meaning[keys.owners] = brief_terms.of_meanings(keys.places, keys.weights, keys.starts)
     known, at = _single_finds()
-    np.maximum.at(itself, known, brief_terms.associations[:, at].T)
+    itself[known] = brief_terms.associations[:, at].T
     for place, term in enumerate(brief_terms.terms):
         said[phrases.owners, place] = np.maximum.reduceat(term.associations[phrases.places], phrases.starts)
         if len(facets.owners):
-            told = term.associations[facets.places] ** _FACET_SHARPER * facets.weights
+            told = (term.associations**_FACET_SHARPER)[facets.places] * facets.weights
             apt[facets.owners, place] = np.maximum.reduceat(told, facets.starts)
     lists = english_lists()
     met = met_by_lists(brief_terms, lists)
     suited, picked = _suited(brief_terms), on_short_lists(brief_terms, met, lists, meaning_of)
+    met_words = suited.keys() | picked.keys()
     for place, one in enumerate(known_words()):
-        if one.kind in ("find", "lore") and (associations := suited.get(one.word.casefold())) is not None:
-            suits[place] = associations
-        if one.kind not in ("first", "title") and (held := picked.get(one.word.casefold())) is not None:
-            listed[place], chosen[place], liked[place] = held
+        word = one.word.casefold()
+        if word not in met_words:
+            continue
+        if one.kind in ("find", "lore") and word in suited:
+            suits[place] = suited[word]
+        if one.kind not in ("first", "title") and word in picked:
+            listed[place], chosen[place], liked[place] = picked[word]
     texts = [term.word for term in brief_terms.terms]
     matched, whole = matches(texts, brief_terms.weights, words_of_names(), keys, len(known_words()))
     for place in unlisted(met):

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache
+from itertools import compress
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from ..lexicon import Among, concreteness, feeling, lexicon, zipf
@@ -90,17 +91,25 @@ def places() -> Mapping[str, int]:
     return {text: place for place, text in enumerate(_rows())}
 
 
+@cache
+def _columns() -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """The row of the vector of the word at each place, "" for none, and its frequency, as they are written."""
+    rows, _, frequency, _ = zip(*[row.split("|", 3) for row in _rows().values()], strict=True)
+    return rows, frequency
+
+
 def frequencies() -> list[float]:
     """The Zipf frequency of the word at each place."""
-    steps = cache(float)  # some hundreds
-    return [steps(row.split("|", 3)[2]) for row in _rows().values()]
+    steps = {step: float(step) for step in set(_columns()[1])}  # some hundreds
+    return [steps[step] for step in _columns()[1]]
 
 
 @cache
 def _among() -> tuple[Among, list[int]]:
     """The words with a vector, and their places."""
-    rows = [(text, place, row) for place, (text, value) in enumerate(_rows().items()) if (row := value.split("|")[0])]
-    return Among([text for text, _, _ in rows], [int(row) for _, _, row in rows]), [place for _, place, _ in rows]
+    rows = _columns()[0]
+    at = [place for place, row in enumerate(rows) if row]
+    return Among([*compress(_rows(), rows)], [int(row) for row in rows if row]), at
 
 
 def vectors() -> tuple[Row, list[int]]:
@@ -141,7 +150,7 @@ def word(text: str) -> Word:
 @cache
 def pictures() -> tuple[str, ...]:
     """Short words whose picture pleases in any name."""
-    return tuple(text for text, row in _rows().items() if row.split("|")[5] == "1")
+    return tuple([text for text, row in _rows().items() if "|1|" in row and row.split("|")[5] == "1"])
 
 
 def are_rivals(one: str, other: str) -> bool:
