@@ -20,7 +20,8 @@ Result = TypeVar("Result")
 
 MOST_WAITING = 100
 """Items whose results are not taken yet: both have to fit into a pipe."""
-_DONE = object()
+_DONE, _STEPS = object(), 8
+"""So many steps are taken before it is asked whether a result is there, which takes as long as one."""
 _NOTHING: Iterator[object] = iter(())
 
 
@@ -58,7 +59,7 @@ class Ahead(Generic[Item, Result]):
             self._tell([item], soon=True)
         while self._link is not None and item in self._waiting:
             try:
-                while not self._link.poll() and next(meanwhile, _DONE) is not _DONE:
+                while not self._link.poll() and all(next(meanwhile, _DONE) is not _DONE for _ in range(_STEPS)):
                     pass
                 done, failed, result = self._link.recv()
             except (EOFError, ConnectionError):  # the process was ended: what is left is done here

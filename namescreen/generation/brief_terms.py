@@ -204,6 +204,13 @@ class BriefTerms:
         at, weights = zip(*known, strict=True)
         return np.asarray(self.of_meanings(np.array(at), np.array(weights, np.float32), np.array([0]))[0])
 
+    @cached_property
+    def _steps(self) -> Associations:
+        """`_STEPS`, as many as there are terms, of which four strong ones are all."""
+        import numpy as np
+
+        return np.array(_STEPS[: len(self.terms)], np.float32) / sum(_STEPS[:4])
+
     def relevance(self, associations: Associations) -> float:
         """Relevance to the whole brief, in [0, 1]: full association with one concept gives half, with two 0.8."""
         return float(self.relevances(associations[None, :])[0])
@@ -212,18 +219,17 @@ class BriefTerms:
         """`relevance` of each row."""
         import numpy as np
 
-        most = min(len(_STEPS), associations.shape[1])
-        steps = np.array(_STEPS[:most], np.float32) / sum(_STEPS[:4])
+        most, steps = len(self._steps), self._steps
         found = np.zeros(len(associations), np.float32)
         for start in range(0, len(associations) if most else 0, _BATCH):
             weighted = associations[start : start + _BATCH] * -self.weights
-            if len(weighted) > 1:
+            if len(weighted) > 1:  # to sort one row costs less than to part it
                 weighted = np.partition(weighted, most - 1, axis=1)[:, :most]
             weighted.sort(axis=1)
-            best = weighted[:, :most]
             with np.errstate(invalid="ignore"):  # some kernels of BLAS report lanes that hold no number
-                found[start : start + _BATCH] = -best @ steps
-        return np.asarray(np.minimum(np.maximum(found, 0.0), 1.0))
+                found[start : start + _BATCH] = -weighted[:, :most] @ steps
+        np.minimum(np.maximum(found, 0.0, out=found), 1.0, out=found)
+        return found
 
     def best_term(self, associations: Associations) -> int:
         """The place of the term with the strongest weighted association."""

@@ -11,7 +11,7 @@ steps.
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache
 
 from ..tables import open_table
@@ -56,28 +56,13 @@ def length_class(code: str) -> int:
     return max(SHORTEST, min(LONGEST, len(code)))
 
 
-class _Costs(Mapping[str, Mapping[str, float]]):
-    """The rows of the shipped table, each read when it is asked for; empty for a context without one."""
-
-    def __init__(self) -> None:
-        self._read: dict[str, Mapping[str, float]] = {}
-
-    def __getitem__(self, context: str) -> Mapping[str, float]:
-        found = self._read.get(context)
-        if found is None:
-            row = open_table("phonotactics.tsv").get(context)
-            found = {item[0]: int(item[1:]) / 100 for item in row.split(" ")} if row else {}
-            self._read[context] = found
-        return found
-
-    def __iter__(self) -> Iterator[str]:
-        return (key for key, _ in open_table("phonotactics.tsv").items() if not key.startswith(PERCENTILES))
-
-    def __len__(self) -> int:
-        return sum(1 for _ in self)
-
-
-_costs = cache(_Costs)
+@cache
+def _costs() -> dict[str, dict[str, float]]:
+    return {
+        context: {item[0]: int(item[1:]) / 100 for item in value.split(" ")}
+        for context, value in open_table("phonotactics.tsv").items()
+        if not context.startswith(PERCENTILES)
+    }
 
 
 @cache
