@@ -37,9 +37,6 @@ class _Entry(NamedTuple):
     example: str
 
 
-MOST_UNCOLLECTED = 1_000_000
-"""New objects that may be garbage before it is collected: some hundred megabytes."""
-
 COMMANDS = {
     "brief": _Entry("brief", "Start a naming brief.", "brief new brief.toml"),
     "classes": _Entry("classes", "Find the Nice classes of goods.", "classes 'glazed herb planters'"),
@@ -184,9 +181,6 @@ def _stand_in_for_closed_streams() -> None:
 
 def main() -> None:
     """Run the command line; the entry point of `namescreen` and `python -m namescreen`."""
-    # Tables and caches make many objects that live to the end: to go through them for garbage costs a quarter of a run
-    # (measured: 2.1 against 1.5 s of processor time for 1,000 names' addresses).
-    gc.set_threshold(MOST_UNCOLLECTED, 10, 10)
     # The threads of numpy's library for matrices only wait, which takes a twentieth of a second of the other processor:
     # work here is shared out to processes.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
