@@ -43,10 +43,8 @@ _ABOUT_OTHERS = 0.5
 32 names for such words on first pages had 2.7 of readers, those for concepts 4.2."""
 _AS_MUCH = 0.95  # what the words that say a newer word count in its place
 _OFF_SENSE = 0.35  # factor for a word that belongs to a concept but not to its chosen meaning
-_SPREAD_LEAST, _SPREAD_FULL = (
-    0.4,
-    0.45,
-)  # factor if only one word of a meaning is associated; the mean association that counts in full
+_SPREAD_LEAST, _SPREAD_FULL = 0.4, 0.45
+"""The factor if only one word of a meaning is associated; the mean association that counts in full."""
 _STEPS = (0.5, 0.3, 0.16, 0.09, 0.05)
 """What the strongest association adds to relevance, then the next ones: two strong ones make a word apt."""
 _SAYS_SOMETHING = 0.15  # the weight of a term that counts where terms are counted
@@ -165,8 +163,7 @@ class BriefTerms:
     @cached_property
     def present(self) -> list[float]:
         """How strongly any of the terms is associated with each word of our ideas."""
-        found: list[float] = self.associations.max(axis=0, initial=0.0).tolist()
-        return found
+        return list(self.associations.max(axis=0, initial=0.0).tolist())
 
     def of_word(self, word: str) -> Associations:
         """How strongly a word is associated with each term."""
@@ -174,9 +171,8 @@ class BriefTerms:
 
         if is_known(word):
             return np.asarray(self.associations[:, places()[word]])
-        return np.array(
-            [1.0 if word == term.word else _association_with(term.word, word) for term in self.terms], np.float32
-        )
+        found = [1.0 if word == term.word else _association_with(term.word, word) for term in self.terms]
+        return np.array(found, np.float32)
 
     def of_meanings(self, keys: Places, weights: Associations, starts: Places) -> Associations:
         """How strongly meanings are associated with each term, a row for each meaning: by the best word of the meaning,
@@ -204,13 +200,6 @@ class BriefTerms:
         at, weights = zip(*known, strict=True)
         return np.asarray(self.of_meanings(np.array(at), np.array(weights, np.float32), np.array([0]))[0])
 
-    @cached_property
-    def _steps(self) -> Associations:
-        """`_STEPS`, as many as there are terms, of which four strong ones are all."""
-        import numpy as np
-
-        return np.array(_STEPS[: len(self.terms)], np.float32) / sum(_STEPS[:4])
-
     def relevance(self, associations: Associations) -> float:
         """Relevance to the whole brief, in [0, 1]: full association with one concept gives half, with two 0.8."""
         return float(self.relevances(associations[None, :])[0])
@@ -219,7 +208,8 @@ class BriefTerms:
         """`relevance` of each row."""
         import numpy as np
 
-        most, steps = len(self._steps), self._steps
+        most = min(len(_STEPS), len(self.terms))
+        steps = np.array(_STEPS[:most], np.float32) / sum(_STEPS[:4])
         found = np.zeros(len(associations), np.float32)
         for start in range(0, len(associations) if most else 0, _BATCH):
             weighted = associations[start : start + _BATCH] * -self.weights
@@ -228,8 +218,7 @@ class BriefTerms:
             weighted.sort(axis=1)
             with np.errstate(invalid="ignore"):  # some kernels of BLAS report lanes that hold no number
                 found[start : start + _BATCH] = -weighted[:, :most] @ steps
-        np.minimum(np.maximum(found, 0.0, out=found), 1.0, out=found)
-        return found
+        return np.asarray(np.minimum(np.maximum(found, 0.0), 1.0))
 
     def best_term(self, associations: Associations) -> int:
         """The place of the term with the strongest weighted association."""
