@@ -305,7 +305,7 @@ class Candidates(Iterator[Candidate]):
         return frozenset(
             term.word
             for idea in told
-            for term, tie in zip(terms, idea.associations if idea.ties is None else idea.ties, strict=True)
+            for term, tie in zip(terms, (idea.associations if idea.ties is None else idea.ties).tolist(), strict=True)
             if tie >= _PLAINLY or term.word == idea.term
         )
 

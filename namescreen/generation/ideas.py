@@ -170,17 +170,21 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     matched, suited = brief_terms.relevances(sources.matched), brief_terms.relevances(sources.suited)
     says_the_brief, contrary = defined(brief_terms), against(brief_terms, ties)
     terms = {term.word for term in brief_terms.terms}
-    for place in (weights >= _LEAST).nonzero()[0].tolist():
+    at = (weights >= _LEAST).nonzero()[0]
+    leading = (evident[at] * brief_terms.weights).argmax(axis=1)
+    measures = (leading, weights, picked, says_the_brief, listed, contrary, matched, sources.whole, suited)
+    columns = [(one if one is leading else one[at]).tolist() for one in measures]  # one by one they cost far more
+    for place, best, weight, chosen_for, says_it, liked, speaks_against, matching, as_one, suits in zip(
+        at.tolist(), *columns, strict=True
+    ):
         known = known_words()[place]
         # it says so in its language
         plain = known.kind == "foreign" and known.meaning.partition(": ")[2].casefold() in terms
         if known.kind not in ("first", "title") and known.word.casefold() not in terms and not plain:
-            term = brief_terms.terms[brief_terms.best_term(evident[place])].word
             yield Idea(
-                known.word, known.kind, known.meaning, associations[place], term, float(weights[place]), known.standing,
-                float(picked[place]), known.delight, known.worn, bool(says_the_brief[place]), known.written,
-                ties[place], float(listed[place]), float(contrary[place]), float(matched[place]),
-                float(sources.whole[place]), float(suited[place]),
+                known.word, known.kind, known.meaning, associations[place], brief_terms.terms[best].word, weight,
+                known.standing, chosen_for, known.delight, known.worn, says_it, known.written, ties[place], liked,
+                speaks_against, matching, as_one, suits,
             )  # fmt: skip
 
 
