@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from multiprocessing.connection import Connection
     from multiprocessing.process import BaseProcess
 
-__all__ = ["shared_out", "team"]
+__all__ = ["shared_out", "team", "while_waiting"]
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -58,6 +58,8 @@ class _Team:
                 mine = at >= 0
                 if mine:
                     found[at] = work(items[at])
+                elif _put_off:
+                    _put_off.pop()()
                 for link in wait(working, timeout=0 if mine or not working else None):
                     told = processes.received(link)  # type: ignore[arg-type]
                     if told is None:
@@ -95,6 +97,7 @@ class _Team:
 
 
 _team: _Team | None = None
+_put_off: list[Callable[[], object]] = []
 _TURN = struct.Struct("i")
 MOST_TURNS = 1 << 10
 """The most items that a team takes turns at: their numbers have to fit into a pipe, in which Linux keeps 64 KB."""
@@ -143,6 +146,12 @@ def team(most: int) -> Iterator[bool]:
         yield True
     finally:
         mine.end()
+
+
+def while_waiting(work: Callable[[], object]) -> None:
+    """Have `work`, whose result nobody needs, done when this process first waits for the others of a team; never if it
+    does not."""
+    _put_off[:] = [work]
 
 
 def shared_out(work: Callable[[Item], Result], items: Sequence[Item]) -> Iterator[Result]:

@@ -113,3 +113,12 @@ def test_a_member_that_is_killed_between_two_pieces_of_work_is_noticed() -> None
             process.join()
         with pytest.raises(NamescreenError, match="worker process was ended"):
             list(shared_out(noted, range(9)))
+
+
+def test_what_was_put_off_is_done_once_while_others_work() -> None:
+    done: list[int] = []
+    team.while_waiting(lambda: done.append(os.getpid()))
+    with team.team(3):
+        for _ in range(3):
+            assert len(list(shared_out(noted, range(7)))) == 7
+    assert done == [os.getpid()]

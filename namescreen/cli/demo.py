@@ -43,7 +43,7 @@ def demo(
     from namescreen.screening import screen
 
     from .brainstorm import show_candidates
-    from .report import Form, check_outputs, write_report
+    from .report import Form, check_outputs, get_ready, write_report
 
     say(f"Everything in this example is invented. It is written to the folder {output}.")
     path = _unpacked(output)
@@ -55,6 +55,7 @@ def demo(
     existing = existing_marks(brief)
     assert existing is not None  # the example's brief names its list
 
+    get_ready(forms)
     with beside(_brainstormed, brief) as brainstormed:
         found = list(screen(brief.shortlist, existing, **settings_of(brief)))
         sys.stdout.write(f"Brainstormed from {some(concept.word for concept in brief.concepts)}\n")

@@ -47,7 +47,7 @@ if TYPE_CHECKING:
     from namescreen.report import Changes, Report
     from namescreen.screening import Screening
 
-__all__ = ["Form", "app", "check_outputs", "report", "write_report"]
+__all__ = ["Form", "app", "check_outputs", "get_ready", "report", "write_report"]
 
 app = make_app("Write the report for an adviser.")
 
@@ -154,6 +154,7 @@ def report(
     earlier = None if since is None else reports.from_json(_read(since), str(since))
     wanted = chosen_names(None, name, settled)
     existing = existing_marks(settled, live=live, column=column, encoding=encoding)
+    get_ready(forms)
     with progress("Screening names") as advance:
         found = list(screen(wanted, existing, top=top, progress=advance, **settings_of(settled, asked_day)))
     given = {
@@ -179,6 +180,15 @@ def report(
     if strict and any(one.not_checked for one in found):
         say(*dict.fromkeys(str(reason) for one in found for reason in one.not_checked))
         raise typer.Exit(NOT_CHECKED)
+
+
+def get_ready(forms: Mapping[Path | None, Form]) -> None:
+    """Import what writes a report in these forms while others still screen names."""
+    import namescreen.report as reports
+    from namescreen.team import while_waiting
+
+    named = ("assemble", *(("to_markdown", "to_svg") if Form.markdown in forms.values() else ()))
+    while_waiting(lambda: [getattr(reports, name) for name in named])
 
 
 def write_report(
