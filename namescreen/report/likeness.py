@@ -42,6 +42,8 @@ def in_which_way(found: CloseMark, name: str, report: Report, *, generic: bool) 
         source = on_added_words(held_in(found.mark, report), by_mark=True)
         without, both = shorten(rest.without, 90), shorten(rest.both, 60)
         return f"is close, compared {without} ({both}; {source}): {asked}"
+    if found.element and not found.translation:  # the same words in other forms
+        return f"is close ({shorten(found.element.rstrip('.'), 130)}): {asked}"
     strongest = _strongest(found)
     told = some(f"{aspect} ({number(value)})" for aspect, value in strongest.items())
     ours = set(parse(name).words)

@@ -108,8 +108,9 @@ _PLACES = {
 
 
 def _laws_on_places(found: Distinctiveness) -> str:
-    known = (one.market for one in found.markets if one.market not in found.strange_in)
-    return "; ".join(_PLACES[market] for market in known if market in _PLACES)
+    known = (one for one in found.markets if one.market not in found.strange_in)
+    laws = (_PLACES.get(one.market) or (f"{one.market}: {one.law}" if one.law else "") for one in known)
+    return "; ".join(filter(None, laws))
 
 
 def _on_a_place(name: str, goods: str, found: Distinctiveness) -> str:
