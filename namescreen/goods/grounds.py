@@ -206,6 +206,8 @@ _STATES = {
                                                           "f": "14(1)(a)", "g": "14(1)(b)"}),
     "BX": ("Benelux Convention (BCIP), article 2.2bis(1)", {}),
     "IE": ("TMA 1996 s.", {"b": "8(1)(b)", "c": "8(1)(c)", "d": "8(1)(d)", "f": "8(3)(a)", "g": "8(3)(b)"}),
+    "PL": ("Industrial Property Law, article 129(1) section 1", {"b": "no. 2", "c": "no. 3", "d": "no. 4", "f": "no. 7",
+                                                                "g": "no. 12"}),
     "AT": ("MSchG s. 4(1)", {"b": "no. 3", "c": "no. 4", "d": "no. 5", "f": "no. 7", "g": "no. 8"}),
 }  # fmt: skip
 """The acts of states of the Union that are known here, and where in them each point stands, if not by its letter."""
