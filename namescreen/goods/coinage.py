@@ -17,6 +17,7 @@ from .phrases import base_form
 from .places import place_of
 from .proper_names import is_trade_name
 from .respelt import compounds, respellings
+from .spelt_by_ear import without_vowels
 from .trade_table import is_term
 from .trade_words import term_for
 
@@ -232,6 +233,10 @@ def _heard(word: str, goods: str) -> tuple[str, Evidence]:
     own = context(goods).near.get(word)
     if (own is not None and own.weight >= PLAIN) or place_of(word) is not None:  # as in the goods, or a place
         return heard, best
+    if bones := without_vowels(word, _vicinity(goods), _own_words(goods)):
+        weight = 0.95 * _describing(bones, goods)
+        why = f'is "{bones}" without its vowels'
+        return bones, Evidence(weight, why, kind=EvidenceKind.HEARD, section="1209.03(j)")
     from jellyfish import metaphone
 
     known = lexicon().known(word) and not is_trade_name(word)

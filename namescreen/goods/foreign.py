@@ -21,14 +21,16 @@ from .foreign_respelt import respelt_in
 from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_doing, by_its_parts, is_native, told
-from .phrases import plain_words
+from .phrases import items, plain_words
 from .places import place_of
 from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
 from .small_words import small_words
+from .spelt_by_ear import spelt_for
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
 from .uses import used_abroad
 from .ware_names import ware_names
+from .wording import in_english
 from .words import runs
 
 __all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
@@ -71,6 +73,8 @@ _SHORT_WORDS = frozenset(
 )
 """The fewest letters of an English word that a translation gives, but for the words of everyday English: shorter ones
 are symbols and abbreviations."""
+SURE_BY_EAR = 0.9
+"""How sure it is that a strange word is one for the goods in another spelling. Ours; common practice, no source."""
 HARDLY_KNOWN = 1.5
 """Zipf value below which an English word is no meaning that a surname brings to mind: a plant called after someone."""
 BOTH = 0.65
@@ -124,6 +128,9 @@ def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
     English readers do not hear a word for them as well (Ruksak)."""
     if heard_word(word, goods):
         return None
+    if own := spelt_for(word, goods, language):
+        heads = [item.head for item in items(in_english(goods).english)]
+        return Meaning(heads[0], language, SURE_BY_EAR, written_for=own) if heads else None
     found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
     plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
     plainly, best, form = plainest or (0.0, None, "")
