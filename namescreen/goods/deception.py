@@ -6,12 +6,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from functools import cache, lru_cache
-from itertools import pairwise
 
 from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
+from .absence import FALSE, said_to_lack, states
 from .broader import layers_above, leading_senses, names_above, names_of
 from .classification import likely_classes
 from .context import FOOD_CLASSES
@@ -32,7 +32,6 @@ __all__ = ["misleading"]
 
 MATERIALS_AT_LARGE = frozenset("wood wooden timber cloth fabric textile fibre metal stone paper".split())
 """Words for materials of a sort at large, which no other of the sort contradicts."""
-_FALSE = "no non not without imitation faux fake artificial mock simulated synthetic".split()
 _ONLY_OUTSIDE = "plated coated effect look free substitute style".split()
 """What goods state before or after a word if they do not have what it says, or only look so."""
 _PURE = frozenset("solid pure real genuine true fine all massive".split())
@@ -61,10 +60,6 @@ _HELD_BY = {
 """The Nice classes of goods that may be made of a sort of stuff, or hold it, so that buyers care; from memory."""
 _COUNTRIES = frozenset(("country", "national capital"))
 _SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour", "company form"))
-WITHOUT = frozenset(
-    "no non not without zero minus sans sin sem senza ohne zonder utan uden uten bez brez ilman fara".split()
-)
-"""How a name says in languages of Europe that goods lack something; from memory."""
 LONGEST_CLAIM, LEAST_AFTER = 3, 3
 """The most words of a promise that are looked for, and the fewest letters after one with which a word begins."""
 _MADE_INSTEAD = frozenset(
@@ -190,7 +185,7 @@ def _unstated(words: tuple[str, ...], goods: str) -> list[str]:
     of_class = set(likely_classes(goods)[:1])
     said = {*plain_words(goods), *(one.word for one in goods_words(goods))}
     phrases = in_known_phrases(words) | in_other_sense(words, shades=14 not in of_class)
-    lacking = _said_to_lack(words)
+    lacking = said_to_lack(words)
     found = []
     for word in (one for one in words if one not in phrases):
         base = base_form(word)
@@ -253,21 +248,24 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
     text, made = f" {stated} ", made_of(goods)
     food = bool(set(likely_classes(goods)[:1]) & FOOD_CLASSES)
     found: dict[str, tuple[str, bool]] = {}
+
+    def own_words(written: str) -> list[str]:
+        return [word for word in words if word not in written.split()]
+
     for run, written in _promises(words):
         for of, said, ruled in _claims():
             about = of.rstrip("!")
             asked = about == "any" or (food if about == "food" else about in text)
-            if run in said and asked and f" {run} " not in text:
-                other = next((one for one in ruled if _states(one, made) and one not in words), "")
+            if run in said and asked and not any(f" {one} " in text for one in said):
+                other = next((one for one in ruled if states(one, made) and one not in own_words(written)), "")
                 if other:
-                    own = [word for word in words if word not in written.split()]
-                    played = run == "nature" or any(_is_being(word, gem=_is_stone(run)) for word in own)
-                    kept = of.endswith("!") or (other in _MADE_INSTEAD and not played)
+                    played = run == "nature" or any(_is_being(word, gem=_is_stone(run)) for word in own_words(written))
+                    kept = of.endswith("!") or " " in run or (other in _MADE_INSTEAD and not played)
                     what = f'promises "{run}", and the goods are stated to be or hold "{other}"'
                     found.setdefault(written, (what, kept))
-    taken = {part for run in found for part in run.split()} | _said_to_lack(words)
+    taken = {part for run in found for part in run.split()} | said_to_lack(words)
     for word in (base_form(one) for one in words if one not in taken):
-        false = next((f"{one} {of}" for of in _stuffs_above(word) for one in _FALSE if f" {one} {of} " in text), "")
+        false = next((f"{one} {of}" for of in _stuffs_above(word) for one in FALSE if f" {one} {of} " in text), "")
         outside = next((f"{word} {one}" for one in _ONLY_OUTSIDE if f" {word} {one} " in text), "")
         if false or (outside and set(words) & _PURE and outside not in " ".join(words)):
             found.setdefault(word, (f'promises "{word}", and the goods are "{false or outside}"', False))
@@ -306,21 +304,6 @@ def _is_being(word: str, *, gem: bool = False) -> bool:
 
 def _is_stone(word: str) -> bool:
     return "stone" in _stuff_sorts(base_form(word))
-
-
-def _said_to_lack(words: tuple[str, ...]) -> set[str]:
-    """The words of a name that say what goods do not hold: sugar free and sans sucre promise no sugar."""
-    pairs = [*pairwise(words)]
-    return {what for what, after in pairs if after == "free"} | {what for no, what in pairs if no in WITHOUT}
-
-
-def _states(word: str, text: str) -> bool:
-    """Whether goods state that they are or hold something, and not that they lack it (beeswax free)."""
-    forms = (f" {word} ", f" {word}s ")
-    held = any(form in text for form in forms)
-    return held and not any(f" {no} {word} " in text for no in ("no", "non", "without", "not")) and (
-        f" {word} free " not in text
-    )
 
 
 def _places(words: tuple[str, ...]) -> dict[str, Place]:

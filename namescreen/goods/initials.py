@@ -10,6 +10,7 @@ from functools import lru_cache
 from ..expressions import expression
 from ..lexicon import kinds, lexicon
 from ..tables import open_table
+from .absence import WITHOUT_IN
 from .description import NOTHING, Evidence, EvidenceKind
 from .fields import fields_of
 from .phrases import items, plain_words
@@ -28,7 +29,7 @@ SECTION = "1209.03(h)"
 INITIALS, FEWEST, MOST = 0.7, 3, 6
 """How plainly the initials of the goods' own words describe them; ours, as the weights in `description`. And how many
 letters they have."""
-_WITHOUT = expression(r"\bwithout (?:any |added )?(?P<what>[^,;]+)")
+_LACKED = expression(rf"\b(?:{WITHOUT_IN['en']}) (?:any |added )?(?P<what>[^,;]+)")
 
 
 def are_initials(word: str) -> bool:
@@ -83,7 +84,7 @@ def initials_of(word: str, goods: str) -> Evidence:
 def _lacking(goods: str) -> list[str]:
     """What goods say that they are without, as labels put it: each by itself, and some in a row (gluten free dairy
     free)."""
-    found = _WITHOUT.search(in_english(goods).english)
+    found = _LACKED.search(in_english(goods).english)
     what = re.split(r",|\b(?:and|or)\b", found["what"]) if found else ()
     said = [f"{' '.join(words)} free" for one in what if (words := plain_words(one))]
     return [" ".join(each) for _, each in runs(said, len(said))]

@@ -6,6 +6,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import lexicon
+from .absence import LACKING, WITHOUT
 from .animals import is_animal
 from .broader import leading_senses, names_above
 from .classification import likely_classes
@@ -23,14 +24,12 @@ GUARDS = frozenset(
     "excluder repellent deterrent killer fighter remover eraser eliminator banisher zapper repeller beater".split()
 )
 """Words for what guards, after what is kept off: frost guard. Goods of these names may keep off anything."""
-GONE_BEFORE = frozenset(
-    "no stop zero bye goodbye never without less beat banish kill fight block sans sin senza ohne zonder sem bez utan "
-    "uden contre contra contro gegen tegen stopp adieu adios ciao adeus tschuess weg".split()
+GONE_BEFORE = (WITHOUT - {"not", "non"}) | frozenset(
+    "stop bye goodbye never less beat banish kill fight block contre contra contro gegen tegen stopp adieu adios ciao "
+    "adeus tschuess weg".split()
 )
 GONE_AFTER = frozenset("begone away off out gone bye less stop free ade adieu adios weg ex".split())
 """Words before, and after, what is kept off or taken away, that say that it goes; from memory of several languages."""
-LACKING = frozenset(("less", "free"))
-"""What says after it that there is none of it."""
 _PREVENTING = GUARDS | frozenset(
     "screen net seal insulation absorber control insulator strip tape preventer proofing".split()
 )

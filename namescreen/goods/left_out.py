@@ -9,54 +9,31 @@ import re
 from ..expressions import expression
 from ..lexicon import translations
 from ..text import fold
+from .absence import EXCEPT, FREE_ENDINGS, NOT_SO, WITHOUT_IN
 
 __all__ = ["as_stated"]
 
-_UNTIL = r"[^,;()\n]*"
-_EXCEPT = {
-    "en": r"(?:other than|except(?:ing)?(?: for)?|excluding|not including|with the exception of|apart from|save for|"
-    r"but not|not for)\b|non-?medicated(?=\s*(?:[,;\n]|$))",
-    "fr": "autres? qu['’e]|à l['’]exception d|à l['’]exclusion d|excepté|sauf|hormis|non compris",
-    "de": "ausgenommen|ausgeschlossen|mit ausnahme|unter ausschluss|ausser|außer|nicht für",
-    "es": "excepto|salvo|distint[oa]s? (?:de|a)|que no sean?|con (?:exclusión|excepción)|a excepción",
-    "it": "ad (?:eccezione|esclusione)|con (?:esclusione|eccezione)|eccetto|tranne|esclus[aoie]|divers[aoie] da",
-    "nl": "met uitzondering|uitgezonderd|behalve|andere dan",
-    "pt": "exceto|com (?:exceção|exclusão)|à exceção|que não seja[m]?",
-    "pl": "z wyjątkiem|oprócz|z wyłączeniem|inne niż",
-    "sv": "med undantag|förutom", "da": "undtagen|bortset fra", "nb": "unntatt|bortsett fra",
-}  # fmt: skip
-"""How a list leaves goods out, in the languages of the Union that are read here; from memory."""
-_FREE_OF = {
-    "en": r"(?:no\s|(?:without|free (?:of|from))\b){until}|[^\W\d_]+-free\b", "fr": r"sans\b{until}|exempt\w* d{until}",
-    "de": r"(?:ohne|frei von)\b{until}|[^\W\d_]{{3,}}frei\b", "es": r"(?:sin|libres? de)\b{until}",
-    "it": r"(?:senza|priv[oaie] di)\b{until}", "nl": r"(?:zonder|vrij van)\b{until}",
-    "pt": r"(?:sem|livres? de)\b{until}", "pl": r"bez\b{until}",
-    "sv": r"(?:utan|fri\w* från)\b{until}", "da": r"(?:uden|fri for)\b{until}", "nb": r"(?:uten|fri for)\b{until}",
-}  # fmt: skip
-"""An item of a list that says only what the goods before it do not hold; from memory."""
-_NOT_SO = {
-    "fr": "non", "de": "nicht", "it": "non", "nl": "niet", "pt": "não", "es": "no", "pl": "nie(?: z)?",
-    "sv": "icke|inte", "da": "ikke", "nb": "ikke",
-}  # fmt: skip
-"""What stands before a word that says of goods what they are not: dalles non métalliques."""
+_UNTIL, _NEVER = r"[^,;()\n]*", r"(?!)"
 _OF_THEIR_OWN = frozenset("alcoholic alcohol medicinal medicated medical medicine woven weave weaved".split())
 """What goods are not that are goods of their own for it: drinks without alcohol, cloth that is not woven."""
 
 
 _LEFT_OUT = {
-    code: expression(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in _EXCEPT.items()
+    code: expression(rf"[,\s]*\b(?:{said})\w*{_UNTIL}", re.IGNORECASE) for code, said in EXCEPT.items()
 }
 """What a list leaves out, up to the next comma."""
 _SAID_FREE = {
-    code: expression(rf"[,;]\s*(?:{said.format(until=_UNTIL)})\s*(?=[,;.\n]|$)", re.IGNORECASE)
-    for code, said in _FREE_OF.items()
+    code: expression(
+        rf"[,;]\s*(?:(?:{said})\b{_UNTIL}|(?:{FREE_ENDINGS.get(code, _NEVER)})\b)\s*(?=[,;.\n]|$)", re.IGNORECASE
+    )
+    for code, said in WITHOUT_IN.items()
 }
 """Such an item as a whole, with the sign that parts it from the goods."""
 _SAID_NOT = {
     code: expression(
         rf"[,\s]*\b(?:{said})[ -](?:(?:en|aus|de|di|van|em|av|af|z) )?(?P<what>[^\W\d_]+)", re.IGNORECASE
     )
-    for code, said in _NOT_SO.items()
+    for code, said in NOT_SO.items()
 }
 """One word with "not" before it."""
 _GLOSS = expression(r"(?<=\w)\s*(?:\((?P<round>[^()\[\],;/\n]*)\)|\[(?P<square>[^()\[\],;/\n]*)\])")

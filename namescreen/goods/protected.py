@@ -12,6 +12,7 @@ from ..lexicon import Sense, lexicon
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
+from .absence import WITHOUT
 from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .deception import misleading
@@ -122,14 +123,28 @@ def _misleading_abroad(
     """What misleads surely by what words of a name mean in a language of the markets: cuero, on belts of plastic."""
     spoken = known_languages(languages_of(markets or (), main=True))[0] if goods else ()
     for language in (one for one in spoken if one != "en"):
-        said = {word: one for word, one in meanings(name, goods, language, True).items() if " " not in word}
+        found_there = meanings(name, goods, language, True)
+        said = {word: one for word, one in found_there.items() if " " not in word}
+        lacking = {one: _lacked(one, meaning.english) for one, meaning in found_there.items() if " " in one}
         meant = {part: word for word, meaning in said.items() for part in meaning.english.split()}
-        english = tuple(part for one in words for part in (said[one].english.split() if one in said else (one,)))
+        meant |= {english: run for run, english in lacking.items() if english}
+        text = f" {' '.join(words)} "
+        for run, english_run in lacking.items():
+            text = text.replace(f" {run} ", f" {english_run or run} ")
+        english = tuple(
+            part for one in text.split() for part in (said[one].english.split() if said.get(one) else (one,))
+        )
         found = misleading(english, goods, markets) if meant else []
         if told := [one for one in found if one.serious and one.sign in meant]:
             return [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}',
                             told=f'means "{one.sign}", {one.told}') for one in told]  # fmt: skip
     return []
+
+
+def _lacked(run: str, english: str) -> str:
+    """What a run of foreign words says that goods lack, as English words say it (sin azúcar: no sugar); "" if it says
+    no such thing."""
+    return english if run.split()[0] in WITHOUT and english.split()[0] in WITHOUT else ""
 
 
 @lru_cache(maxsize=1 << 12)

@@ -7,10 +7,10 @@ walked. A misspelling is as descriptive as the word (TMEP 1209.03(j); EUTMR Arti
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
+from ..expressions import expression
 from ..lexicon.translation import equivalents_in
 from ..text import fold
 from .phrases import items, plain_words
@@ -29,8 +29,8 @@ _HEARD = (
     ("y", "i"), ("j", "i"), ("h", ""),
 )  # fmt: skip
 """What is written, and what is heard in it, the longest first."""
-_VOWELS = re.compile(r"[aeiouy]+")
-_DOUBLE = re.compile(r"(.)\1+")
+_VOWELS = expression(r"[aeiouy]+")
+_DOUBLE = expression(r"(.)\1+")
 _ALIKE = (("S", "k"), ("S", "s"), ("C", "S"))
 SHORTEST, LEAST_BONES, LEAST_OWN = 4, 4, 3
 """The fewest letters of a word that another is written for; and the fewest consonants of one written without vowels, of

@@ -1,0 +1,61 @@
+"""Spellings by ear of the goods' own words, and words without their vowels: TMEP 1209.03(j), EUTMR Article "
+"7(1)(c); from
+memory. The names are our own."""
+
+from __future__ import annotations
+
+import pytest
+
+from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
+from namescreen.goods.spelt_by_ear import key, spelt_for, without_vowels
+
+
+@pytest.mark.parametrize(
+    ("word", "other"),
+    [("kafi", "kaffie"), ("zeife", "seife"), ("fryschkase", "frischkase"), ("koffee", "coffie"), ("naturo", "natur")],
+)
+def test_two_spellings_of_one_sound_have_one_key(word: str, other: str) -> None:
+    assert key(word) == key(other)
+
+
+def test_other_words_have_other_keys() -> None:
+    assert len({key(word) for word in ("leather", "lantern", "candle", "kettle", "towel", "table")}) == 6
+
+
+def test_a_strange_word_is_one_for_the_goods_as_they_are_stated_or_called() -> None:
+    assert spelt_for("kfe", "café en grains", "fr") == "cafe"
+    assert spelt_for("xokolat", "chocolate", "es") == "chocolate"
+    assert spelt_for("zelkova", "chocolate", "es") == ""
+    assert without_vowels("lthr", ("large", "leather"), ()) == "leather"
+    assert without_vowels("tlb", ("table",), ()) == without_vowels("lather", ("leather",), ()) == ""
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Kfé", "café en grains", "FR"), ("Fryschkäse", "Frischkäse", "DE"), ("Lthr", "leather wallets", "US"),
+     ("Xokolat", "chocolate", "ES")],
+)  # fmt: skip
+def test_such_a_name_is_as_descriptive_as_the_word(name: str, goods: str, market: str) -> None:
+    found = distinctiveness(name, goods, markets=(market,))
+    assert isinstance(found, Distinctiveness)
+    assert found.category in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [("Alcohol-Free Albert", "light ale, 2.5 % alcohol by volume", "GB"), ("Solid Oak Sam", "shelves of chipboard",
+    "GB"),
+     ("Sin Azúcar Mirela", "mermeladas con azúcar de caña", "ES"), ("No Sugar Nora", "boiled sugar sweets", "GB")],
+)  # fmt: skip
+def test_a_promise_in_so_many_words_misleads_whatever_name_is_beside_it(name: str, goods: str, market: str) -> None:
+    """TMEP 1203.02; EUTMR Article 7(1)(g); from memory."""
+    assert any(one.serious and one.kind == "misleading" for one in protected_signs(name, goods, markets=(market,)))
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [("Alcohol Free Alma", "non-alcoholic beer"), ("Sugar Free Sonia", "sugar-free sweets"),
+     ("No Sugar Nora", "sweets without sugar")],
+)  # fmt: skip
+def test_a_promise_that_the_goods_keep_does_not(name: str, goods: str) -> None:
+    assert not any(one.serious and one.kind == "misleading" for one in protected_signs(name, goods, markets=("GB",)))
