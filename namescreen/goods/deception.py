@@ -256,7 +256,8 @@ def _opposed(words: tuple[str, ...], goods: str) -> list[tuple[str, str, bool]]:
         for of, said, ruled in _claims():
             about = of.rstrip("!")
             asked = about == "any" or (food if about == "food" else about in text)
-            if run in said and asked and not any(f" {one} " in text for one in said):
+            kept_so = said if said_to_lack((*run.split(), "")) else {run}
+            if run in said and asked and not any(f" {one} " in text for one in kept_so):
                 other = next((one for one in ruled if states(one, made) and one not in own_words(written)), "")
                 if other:
                     played = run == "nature" or any(_is_being(word, gem=_is_stone(run)) for word in own_words(written))
