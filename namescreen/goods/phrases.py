@@ -92,6 +92,8 @@ _QUALIFIES = expression(r"(?:for|of|in|with|made|being|as|at|to) ", re.IGNORECAS
 """How what is said of the goods before a comma begins, and no further goods: castors, not of metal, for furniture."""
 _HOW = expression(r"[\w'’]+-\w+(?:ed|en|wn|ut|de)$", re.IGNORECASE)
 """A compound participle, which says how the goods before a comma work or are made: tools, hand-operated."""
+_GOES_ON = expression(r"[a-z]+ed (?:like|with|to|in|from|by|on|for|into|at|as)\b", re.IGNORECASE)
+"""A participle with more to it goes on with the goods before: stops filled with sand and shaped like hens."""
 _NEGATED = expression(r"not ", re.IGNORECASE)
 _BETWEEN = expression(r"[,;()/\n]|\b(?:and|or)\b", re.IGNORECASE)
 
@@ -177,6 +179,9 @@ def _with_qualifiers(parts: list[str]) -> list[str]:
         if found and found[-1] and _NEGATED.match(part):
             continue
         first, _, more = after.partition(" ")
+        if found and found[-1] and _GOES_ON.match(part):
+            found[-1] += f" {part}"
+            continue
         said = _HOW.fullmatch(part) or (_is_only_said(part) and not (more and _is_only_said(first)))
         if found and found[-1] and (said or _QUALIFIES.match(part)):
             found[-1] += f" for {part}" if said else f" {part}"

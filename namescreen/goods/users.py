@@ -15,7 +15,7 @@ _USERS = {
     **dict.fromkeys(("room", "housing", "residence", "household", "plot of land", "place of business"), "place"),
 }  # fmt: skip
 """What WordNet calls those whom, and where, goods are for, by sort: rooms, dwellings, gardens are places."""
-ALIKE, ASSOCIATED = 0.5, 0.4
+ALIKE, ASSOCIATED = 0.3, 0.3
 """How close in meaning two things are, or how much they bring each other to mind, that one item may be for. Ours."""
 
 
@@ -30,7 +30,7 @@ def for_both(parts: list[str], listed: str) -> list[str]:
         before = plain_words(found[-1]) if found else ()
         both = len(words) == 1 and "for" in before and (
             not _sort_of_user(words[0]).isdisjoint(_sort_of_user(before[-1]))
-            or (f"{found[-1]} and {part}" in listed and _is_alike(base_form(before[-1]), base_form(words[0])))
+            or (f"{found[-1]} and {part}" in listed and _is_alike(before[-1], words[0]))
         )
         if both:
             found[-1] += f" and {part}"
@@ -47,6 +47,9 @@ def _sort_of_user(word: str) -> frozenset[str]:
 
 
 def _is_alike(one: str, other: str) -> bool:
-    """Whether two words name things of one kind: laptop, tablet."""
+    """Whether two words name things of one kind: laptops, tablets."""
+    if bool(_sort_of_user(one)) != bool(_sort_of_user(other)):
+        return False
+    one, other = base_form(one), base_form(other)
     near = association(*sorted((one, other))) or 0.0
     return near >= ASSOCIATED or (lexicon().closeness(one, other) or 0.0) >= ALIKE

@@ -32,6 +32,7 @@ from namescreen.goods.serving import serve_apart, serve_one_thing, things_served
         ("soap shaped like a fish", set()),
         ("mugs in the shape of a camera", set()),
         ("fish-shaped cushions", set()),
+        ("scented sachets for drawers and wardrobes", {"drawer", "wardrobe"}),
         ("tomato sauce", set()),
         ("coffee tables", set()),
         ("bath toys", set()),
@@ -45,7 +46,8 @@ def test_what_goods_serve(goods: str, served: set[str]) -> None:
 
 @pytest.mark.parametrize(
     ("goods", "head"),
-    [("keyrings shaped like an electric guitar", "keyring"), ("tidies resembling a crab", "tidy"),
+    [("keyrings shaped like an electric guitar", "keyring"),
+     ("doorstops stuffed with sand and shaped like hens", "doorstop"), ("tidies resembling a crab", "tidy"),
      ("re-waxing of outdoor garments", "garment"), ("hire of garden tools", "tool")],
 )  # fmt: skip
 def test_what_goods_look_like_and_what_is_done_with_them_is_not_what_they_are(goods: str, head: str) -> None:

@@ -20,6 +20,7 @@ ROWS = _rows("related_goods.csv")
 UNSEEN = _rows("related_goods_unseen.csv")
 DRAWN = _rows("related_goods_drawn.csv")
 BESIDE = _rows("related_goods_complements_kept.csv")
+BESIDE_TOO = _rows("related_goods_complements_other.csv")
 WORDED = _rows("related_goods_wording.csv")
 
 
@@ -85,9 +86,11 @@ def test_what_belongs_to_goods_is_told_from_what_is_mentioned_beside_them() -> N
     """Accessories, care, repair and rental of goods, and goods that only name a place, a time or a look; half of the
     trades of our own, graded by common practice, and half of an author's makers, graded by a reader: 187 pairs, never
     fitted. rho of the author's 100 with the code before 0.60, at the first run of this 0.67, after the other half was
-    mended 0.70."""
-    found = [_score(row) for row in BESIDE]
-    assert _rho(found, [float(GRADES.index(row["grade"])) for row in BESIDE]) >= 0.62
+    mended 0.73. Of another author's 200, of other trades, 0.41 and 0.35 before and 0.56 and 0.52 at the first run; the
+    first half was looked at afterwards."""
+    for rows, least in ((BESIDE, 0.62), (BESIDE_TOO, 0.52)):
+        found = [_score(row) for row in rows]
+        assert _rho(found, [float(GRADES.index(row["grade"])) for row in rows]) >= least
 
 
 def test_goods_put_together_by_chance_are_seldom_related() -> None:
