@@ -129,9 +129,11 @@ def _is_place(word: str, goods: str, markets: tuple[str, ...]) -> bool:
 def _describes(word: str, goods: str, markets: tuple[str, ...]) -> bool:
     """Whether a word says what the goods are, or is said of them, in each of some markets, so that any maker may add
     it."""
+    if not goods:  # nor is anything of goods imported
+        return False
     from ..goods import Weak, element
 
-    found = [element(word, goods, market) for market in markets] if goods else []
+    found = [element(word, goods, market) for market in markets]
     return bool(found) and all(one is not None and one.weak >= Weak.DESCRIBES for one in found)
 
 
