@@ -83,8 +83,10 @@ def claim(
     bare = all(word in taken or _says_no_more(word, goods) for word in words)
     pairs = _said_of_each_other(told)
     shown = " ".join(sorted((one for one, of in told.items() if of - {"remedy"}), key=" ".join(words).find))
+    outright = any(" " in sign and "cure" in of for sign, of in told.items())  # flat belly, whatever is beside it
     barred = (
-        _of_any_goods(met, pairs, classes, bare=bare, several=len(words) > 1, goods=goods)
+        (outright and classes & (_FED | _REMEDIES))
+        or _of_any_goods(met, pairs, classes, bare=bare, several=len(words) > 1, goods=goods)
         or (remedies and _of_remedies(met, pairs, bare=bare))
     )
     if barred:

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from ..lexicon import Sense, lexicon
+from ..lexicon import Sense, kinds, lexicon
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
@@ -89,11 +89,17 @@ def protected_signs(
     abroad = [] if any(one.serious for one in plain) else _misleading_abroad(name, words, goods, asked)
     misled = (*plain, *abroad, *offending(name, words, goods, asked))
     numbers = (*(tuple(classes) or likely_classes(goods)), *_held_classes(goods))
-    signs = _found(words, goods, numbers, asked)
+    found = _found(words, goods, numbers, asked)
+    signs = tuple(one for one in found if not _is_small_word(one, name))
     if any(one.kind in ORIGIN and one.serious for one in signs):
         return tuple(sorted((*signs, *misled), key=lambda one: not one.serious))
     called = (one for one in evoked(words, goods, numbers, asked) if one.sign not in {sign.sign for sign in signs})
     return tuple(sorted((*signs, *called, *misled), key=lambda one: not one.serious))
+
+
+def _is_small_word(sign: ProtectedSign, name: str) -> bool:
+    """Whether an emblem in letters is but a small word of the name: who, and not WHO."""
+    return sign.kind == "emblem" and "function word" in kinds(sign.sign) and sign.sign.upper() not in name.split()
 
 
 @lru_cache(maxsize=256)

@@ -102,6 +102,7 @@ def test_food_does_nothing_to_limbs(name: str, goods: str, asked: bool) -> None:
         ("Apaise Gorge", "sirop de thym", "FR"), ("Alivio Rápido", "bálsamo de menta", "ES"),
         ("Difesa Immunitaria", "sciroppo di sambuco", "IT"), ("Buikrust", "venkelthee", "NL"),
         ("Noite Tranquila", "chá de valeriana", "PT"), ("Zdrowe Stawy", "kapsułki z kurkumą", "PL"),
+        ("Ventre Plat Minute", "jus de fruits", "FR"), ("Flat Belly Bella", "seed mixes", "GB"),
         ("Lugn Mage", "örtte med fänkål", "SE"), ("Ont i Halsen", "honungspastiller", "SE"),
     ],
 )  # fmt: skip

@@ -152,3 +152,9 @@ def test_an_olympic_word_bars_where_a_law_keeps_it(name: str, markets: list[str]
 @pytest.mark.parametrize("markets", [["GB"], ["US", "IE"]])
 def test_the_place_is_no_olympic_word_where_no_law_names_it(markets: list[str]) -> None:
     assert not protected_signs("Kettle Olympia", "tea kettles", markets=markets)
+
+
+@pytest.mark.parametrize(("name", "is_kept"), [("The Fish Who Reads", False), ("WHO Approved", True)])
+def test_an_emblem_in_letters_is_no_small_word(name: str, is_kept: bool) -> None:
+    """Paris Convention, Article 6ter; from memory."""
+    assert any(one.kind == "emblem" for one in protected_signs(name, "cork handbags", markets=("GB",))) is is_kept
