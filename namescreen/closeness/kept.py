@@ -37,6 +37,7 @@ class KeptWord(NamedTuple):
     is_meant: bool
     is_said: bool
     is_abroad: bool
+    is_everyday_abroad: bool
 
 
 class KeptName(NamedTuple):

@@ -6,6 +6,7 @@ from functools import lru_cache
 from itertools import product
 from typing import TYPE_CHECKING, NamedTuple
 
+from ..lexicon import kinds, lexicon, zipf
 from ..text import parse, split_closed_compound
 from ..text.segmentation import RECOGNISED
 
@@ -31,8 +32,6 @@ def divided(name: str) -> tuple[str, ...]:
 def _familiarity(word: str) -> float:
     """The Zipf value of a word; of a long one that dictionaries have, at least that from which it is recognised, and 0
     of a short one that they lack: such letters are seen in texts as names and abbreviations."""
-    from ..lexicon import kinds, lexicon, zipf
-
     found, known = zipf(word), lexicon().known(word)
     if len(word) < LONG:
         return found if known or kinds(word) else 0.0

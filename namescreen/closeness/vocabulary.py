@@ -27,6 +27,7 @@ __all__ = [
     "divided_into_known",
     "english_choices",
     "english_readings",
+    "everyday_in_others",
     "expect_many",
     "has_senses",
     "is_known",
@@ -281,7 +282,7 @@ def beside_foreign_words(words: tuple[str, ...], said: Sequence[Ways]) -> list[W
     beside an article or a foreign word of its language."""
     spoken = set(ARTICLES.get(words[0], "").split()) if len(words) > 1 else set()
     english = [word for word, ways in zip(words, said, strict=True) if not ways]
-    if len(english) < len(words) and any(map(_everyday_in_others, english)):  # asked first: most say nothing elsewhere
+    if len(english) < len(words) and any(map(everyday_in_others, english)):  # asked first: most say nothing elsewhere
         spoken.update(one.language for word, ways in zip(words, said, strict=True) if ways for one in equivalents(word))
     if not spoken:
         return list(said)
@@ -290,12 +291,14 @@ def beside_foreign_words(words: tuple[str, ...], said: Sequence[Ways]) -> list[W
 
 def _said_abroad(word: str, languages: Set[str]) -> tuple[tuple[str, ...], ...]:
     """What an English word says where it is read as an everyday word of one of these languages, each as its words."""
-    return _in_words(one.english for one in _everyday_in_others(word) if one.language in languages)
+    return _in_words(one.english for one in everyday_in_others(word) if one.language in languages)
 
 
 @lru_cache(maxsize=1 << 14)
-def _everyday_in_others(word: str) -> tuple[Translation, ...]:
+def everyday_in_others(word: str) -> tuple[Translation, ...]:
     """What an English word says as an everyday word of other languages."""
+    if (kept := kept_word(word)) is not None and not kept.is_everyday_abroad:
+        return ()
     listed = listed_translations(word, compounds=False)
     everyday = (one for one in listed if one.source in COMMON_KNOWLEDGE and one.score >= INFLECTED)
     return tuple([one for one in everyday if one.english != word])

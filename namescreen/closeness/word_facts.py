@@ -11,6 +11,7 @@ from .said_abroad import language_read_in
 from .vocabulary import (
     base_forms,
     english_choices,
+    everyday_in_others,
     has_senses,
     is_familiar,
     is_known,
@@ -26,8 +27,9 @@ __all__ = ["WordFacts", "word_facts"]
 class WordFacts(NamedTuple):
     """What is asked of one word before it is compared, so that a register can keep it: whether it
     `has_senses`, has `base_forms`, `is_known`, is a surname, `is_familiar`, is `meant` as it stands, is
-    `said_in_english` and looks like a word of another language (`said_abroad.language_read_in`); its row in the
-    embedding (-1: none) and the form that definitions use; its `meaning_keys`; and its `english_choices`."""
+    `said_in_english`, looks like a word of another language (`said_abroad.language_read_in`), and is an everyday
+    word of one (`everyday_in_others`); its row in the embedding (-1: none) and the form that definitions use; its
+    `meaning_keys`; and its `english_choices`."""
 
     has_senses: bool
     has_base_forms: bool
@@ -37,6 +39,7 @@ class WordFacts(NamedTuple):
     is_meant: bool
     is_said: bool
     is_abroad: bool
+    is_everyday_abroad: bool
     vector_row: int
     form_defined: str
     keys: tuple[str, ...]
@@ -54,6 +57,7 @@ def word_facts(word: str, in_english: bool = True) -> WordFacts:
         meant(word) == word,
         bool(said_in_english(word)),
         bool(language_read_in(word)),
+        bool(everyday_in_others(word)),
         row_of(word, lexicon().bases),
         form_defined(word),
         meaning_keys(word),

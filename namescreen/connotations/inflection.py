@@ -37,6 +37,13 @@ def prefixes(language: str) -> tuple[str, ...]:
     return _parts().get((language, "prefixes"), ())
 
 
+@cache
+def _endings(language: str) -> tuple[frozenset[str], int]:
+    """The endings of the language, and the letters of the longest."""
+    endings = _parts().get((language, "endings"), ())
+    return frozenset(endings), max(map(len, endings), default=0)
+
+
 @lru_cache(maxsize=1 << 13)
 def stem(word: str, language: str) -> str:
     """The folded `word` without its longest ending in `language`; unchanged where no rule applies.
@@ -45,15 +52,14 @@ def stem(word: str, language: str) -> str:
     German, Dutch, Scandinavian and Hungarian spelling doubles it before an ending; so do the letters that
     Dutch spelling and Finnish gradation change there (luis, luizen; kukka, kukan).
     """
-    parts = _parts()
-    for ending in parts.get((language, "endings"), ()):
-        kept = len(word) - len(ending)
-        if word.endswith(ending) and kept >= min(_LEAST, max(3, len(word) - 1)):
+    endings, longest = _endings(language)
+    for kept in range(max(len(word) - longest, min(_LEAST, max(3, len(word) - 1))), len(word)):
+        if word[kept:] in endings:
             word = word[:kept]
             break
     if len(word) > 3 and word[-1] == word[-2] and word[-1] not in "aeiou":
         word = word[:-1]
-    for change in parts.get((language, "changes"), ()):
+    for change in _parts().get((language, "changes"), ()):
         written, _, plain = change.partition(">")
         word = re.sub(f"{written[:-1]}$" if written.endswith("$") else f"{written}(?=[^aeiou]*$)", plain, word)
     return word

@@ -13,7 +13,7 @@ from ..closeness.likeliest import likeliest, likeliest_places, readings_tried
 from ..closeness.many import Rows
 from ..closeness.vocabulary import beside_foreign_words, divided_into_known, is_known, known_among
 from ..lexicon import phrase_equivalents
-from .packing import stretches
+from .packing import distinct, stretches
 
 if TYPE_CHECKING:
 
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 __all__ = ["FurtherReadings", "as_said"]
 
 Words = tuple[str, ...]
+Ways = tuple[Words, ...]
 
 MOST_HELD = 1 << 14
 """Names of which it is held whether they have further readings."""
@@ -96,7 +97,7 @@ class FurtherReadings:
 
     def _found(self, places: list[int], is_translated: bool) -> Iterator[int]:
         """Those of some names that may."""
-        found = [one for place in places if (one := _further(self._index, place, is_translated))]
+        found = [one for each in self._several(places) if (one := _further(*each, is_translated))]
         joined = {first + second for _, readings, _ in found for each in readings for first, second in pairwise(each)}
         known = known_among(list(joined))
         for place, readings, whole in found:
@@ -109,21 +110,35 @@ class FurtherReadings:
             ):
                 yield place
 
+    def _several(self, places: list[int]) -> Iterator[tuple[int, Words, list[Ways], bool]]:
+        """Those of some names that have several words: the words, what each may be in English, and whether one of them
+        is divided."""
+        index, names = self._index, np.array(places, np.int64)
+        first = index.name_rows[names].astype(np.int64)
+        divided = (index.name_rows[names + 1] - first > 1).tolist()
+        held, ends = index.row_words.gather(first)
+        once = distinct(held.astype(np.int64))
+        said = zip(index.texts(once), index.english_of(once), strict=True)
+        known = dict(zip(once.tolist(), said, strict=True))
+        words = list(map(known.__getitem__, held.tolist()))
+        for place, is_divided, (start, end) in zip(places, divided, pairwise(ends.tolist()), strict=True):
+            if end - start > 1:
+                written, ways = zip(*words[start:end], strict=True)
+                yield place, written, list(ways), is_divided
 
-def _further(index: Index, place: int, is_translated: bool) -> tuple[int, set[Words], set[str]] | None:
+
+def _further(
+    place: int, written: Words, said: list[Ways], is_divided: bool, is_translated: bool
+) -> tuple[int, set[Words], set[str]] | None:
     """A name, what decides whether it has further readings, if two words of these make a known one or an unknown word
-    can be divided, and its words that cannot be. No readings: it surely has further ones. None: it has none."""
-    first, end = index.name_rows[place : place + 2].tolist()
-    words = index.row_words.one(first).tolist()
-    if len(words) == 1:
-        return None
-    is_divided = end - first > 1  # else no word of it is
-    written = tuple(map(index.word, words))
+    can be divided, and its words that cannot be, where no word of it is divided. No readings: it surely has further
+    ones. None: it has none."""
     if phrase_equivalents(written):
         return place, set(), set()
-    said = list(map(index.english, words))
     if beside_foreign_words(written, said) != said:
         return place, set(), set()
+    if not is_translated and not any(said):
+        return None
     readings = set(likeliest([[*ways, (word,)] for word, ways in zip(written, said, strict=True)]))
     if not is_translated:
         readings.discard(written)

@@ -25,7 +25,7 @@ from .in_english import FurtherReadings
 from .packing import RaggedArray, distinct, stretches
 from .phoneme_index import Codes
 from .string_index import OrderedTexts, Strings, Texts
-from .word_entries import IS_ABROAD, IS_KNOWN, IS_MEANT, IS_SAID, IS_SURNAME
+from .word_entries import IS_ABROAD, IS_EVERYDAY, IS_KNOWN, IS_MEANT, IS_SAID, IS_SURNAME
 from .word_scores import WordScores
 from .word_search import word_search
 
@@ -110,6 +110,11 @@ class Index:
         """One of `all_words`."""
         return self.words.text(place) if place < len(self.words) else self.said.text(place - len(self.words))
 
+    def texts(self, places: Places) -> list[str]:
+        """Some of `all_words`, ascending."""
+        written = int(np.searchsorted(places, len(self.words)))
+        return [*self.words.texts(places[:written]), *self.said.texts(places[written:] - len(self.words))]
+
     def lemma(self, place: int) -> str:
         """One of the keys of words."""
         return self._lemmas.text(place)
@@ -140,6 +145,16 @@ class Index:
         """What a word may be in English, each as its words (`closeness.vocabulary.english_choices`)."""
         ways = map(self.choice_words.one, self.choices.one(word).tolist())
         return tuple([tuple(map(self.word, way.tolist())) for way in ways])
+
+    def english_of(self, words: Places) -> list[tuple[tuple[str, ...], ...]]:
+        """`english` of some words."""
+        ways, ends = self.choices.gather(words)
+        said, said_ends = self.choice_words.gather(ways)
+        once = distinct(said.astype(np.int64))
+        text = dict(zip(once.tolist(), self.texts(once), strict=True))
+        each = list(map(text.__getitem__, said.tolist()))
+        every = [tuple(each[start:end]) for start, end in pairwise(said_ends.tolist())]
+        return [tuple(every[start:end]) for start, end in pairwise(ends.tolist())]
 
     def words_meaning(self, words: Places) -> tuple[Places, Places, NDArray[np.float64]]:
         """The foreign words that may be in English what holds one of some words: their places, which of the words it is
@@ -177,10 +192,10 @@ class Index:
         weights = map(OwnWeight, *(each[words].tolist() for each in self.own_weight))
         flags, known = self.flags[words].tolist(), self.known[words].tolist()
         kept = {}
-        each = zip(texts, words.tolist(), self.word_codes.of(words), weights, known, flags, strict=True)
-        for text, place, codes, weight, has_senses, bits in each:
-            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID, IS_ABROAD)]
-            kept[text] = KeptWord(codes, weight, self.english(place), bool(has_senses), *facts)
+        each = zip(texts, self.english_of(words), self.word_codes.of(words), weights, known, flags, strict=True)
+        for text, english, codes, weight, has_senses, bits in each:
+            facts = [bool(bits & bit) for bit in (IS_KNOWN, IS_SURNAME, IS_MEANT, IS_SAID, IS_ABROAD, IS_EVERYDAY)]
+            kept[text] = KeptWord(codes, weight, english, bool(has_senses), *facts)
         number = dict(zip(words.tolist(), texts, strict=True))
         written = [number[word] for word in held.tolist()]
         ways = [tuple(written[start:end]) for start, end in pairwise(ends.tolist())]

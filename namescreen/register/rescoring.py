@@ -297,7 +297,7 @@ class Compared:
         at = np.concatenate([written, np.setdiff1d(said, written, assume_unique=True)])
         words = candidates.words[at]
         count = len(written)
-        others = cache(lambda: [*index.words.texts(words[:count]), *map(index.word, words[count:].tolist())])
+        others = cache(lambda: [*index.words.texts(words[:count]), *index.texts(words[count:])])
         for word, arrays in self._arrays.items():
             keep_similarities(word, _reading(others, np.array([one[written] for one in arrays])))
         for word, meanings in self._meanings.items():

@@ -40,7 +40,7 @@ __all__ = ["MAGIC", "VERSION", "is_prepared", "open_store", "remember_checked", 
 
 MAGIC = b"namescreen register\n"
 SUFFIX = ".nsr"
-VERSION = 25
+VERSION = 26
 """Raised whenever the arrays change their form, or what is worked out beforehand (words, sounds, weights) changes its
 meaning: a prepared register of another version is refused, with the remedy."""
 _HEAD = struct.Struct("<20sII32s")

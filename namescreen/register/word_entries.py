@@ -11,15 +11,15 @@ if TYPE_CHECKING:
     from ..closeness.weights import OwnWeight
     from ..closeness.word_facts import WordFacts
 
-__all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_ABROAD", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SAID", "IS_SURNAME",
-           "Reading", "WordEntry", "codes_of_name", "read_meanings", "read_words"]  # fmt: skip
+__all__ = ["FLAGS", "HAS_BASE_FORMS", "IS_ABROAD", "IS_EVERYDAY", "IS_FAMILIAR", "IS_KNOWN", "IS_MEANT", "IS_SAID",
+           "IS_SURNAME", "Reading", "WordEntry", "codes_of_name", "read_meanings", "read_words"]  # fmt: skip
 
 FLAGS = {
     "has_base_forms": 1, "is_surname": 2, "is_known": 4, "is_familiar": 8, "is_meant": 16, "is_said": 32,
-    "is_abroad": 64,
+    "is_abroad": 64, "is_everyday_abroad": 128,
 }  # fmt: skip
 """Bits of `Index.flags`, by the `closeness.word_facts.WordFacts` that they keep."""
-HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN, IS_FAMILIAR, IS_MEANT, IS_SAID, IS_ABROAD = FLAGS.values()
+HAS_BASE_FORMS, IS_SURNAME, IS_KNOWN, IS_FAMILIAR, IS_MEANT, IS_SAID, IS_ABROAD, IS_EVERYDAY = FLAGS.values()
 
 MOST_CODES = 3
 """Readings of a whole name that are kept, as in `closeness.sound`."""

@@ -86,11 +86,11 @@ def plain(value: Any) -> Any:
     if kind in _PLAIN:  # most: to ask of each what else it might be takes longer than all the rest
         return value
     if kind is dict:
-        return {str(key): plain(item) for key, item in value.items()}
+        return {str(key): item if type(item) in _PLAIN else plain(item) for key, item in value.items()}
     if kind is float:
         return number(value)
     if kind is list or kind is tuple:
-        return [plain(item) for item in value]
+        return [item if type(item) in _PLAIN else plain(item) for item in value]
     if isinstance(value, NotChecked):
         return {"not_checked": value.because}
     if hasattr(value, "to_json"):

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypeVar
 
+from ..closeness import compare
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
+from ..lexicon import kinds
 from ..marks.mark import Mark
 from ..plain_text import some
 from ..text import parse
@@ -165,8 +166,6 @@ def _is_place(word: str, goods: str, markets: Sequence[str]) -> bool:
 def house_words(owner: str, common: str) -> tuple[str, ...]:
     """The words that an owner is called by, as a house mark has them: none that say what a firm is; () where the owner
     is called after what is `common` too, and so after all of the mark."""
-    from ..lexicon import kinds
-
     words = parse(owner).words
     if not words or common.replace(" ", "") in "".join(words):
         return ()

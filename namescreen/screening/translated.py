@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from itertools import islice, product
 
+from ..lexicon import kinds, lexicon, phrase_equivalents
 from ..lexicon.language_codes import LANGUAGES
 from ..marks.mark import Mark
 from ..marks.territory import bites_where
@@ -54,8 +55,6 @@ def _words(name: str) -> tuple[str, ...]:
 
 
 def _content(words: tuple[str, ...]) -> tuple[str, ...]:
-    from ..lexicon import kinds
-
     return tuple(word for word in words if "function word" not in kinds(word))
 
 
@@ -267,8 +266,6 @@ def _is_said_by(english: str, word: str, language: str) -> bool:
 def _divisions(name: str) -> tuple[tuple[str, ...], ...]:
     """The content words of a name as written, with closed compounds divided, and all as one if they are a phrase that
     says one thing in a language, or together an English word (humming bird)."""
-    from ..lexicon import lexicon, phrase_equivalents
-
     written = parse(name).words
     phrase = (" ".join(written),) if phrase_equivalents(written) else ()
     joined = ("".join(written),) if len(written) > 1 and lexicon().known("".join(written)) else ()
@@ -283,8 +280,6 @@ def _same_in_english(ours: tuple[str, ...], theirs: tuple[str, ...]) -> bool:
 
 @lru_cache(maxsize=1 << 15)
 def _bases(word: str) -> frozenset[str]:
-    from ..lexicon import lexicon
-
     return frozenset((word, *lexicon().bases(word)))
 
 

@@ -14,6 +14,7 @@ from namescreen.closeness.said_abroad import language_read_in, reading_abroad
 from namescreen.closeness.sound import phoneme_codes_of
 from namescreen.closeness.vocabulary import (
     english_choices,
+    everyday_in_others,
     has_senses,
     is_known,
     is_surname,
@@ -157,7 +158,8 @@ def test_what_is_kept_of_pairs_of_words_stays_small() -> None:
 
 
 def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: Path) -> None:
-    names = ["Quendamoss Bergkristall", "Frschh Kettlewell", "Jassmin 22", "Gummistempel", "Smith Haus", "ΓΛΑΣΤΡΑ", "x"]
+    names = ["Quendamoss Bergkristall", "Frschh Kettlewell", "Jassmin 22", "Gummistempel", "Smith Haus", "ΓΛΑΣΤΡΑ", "x",
+             "Luna Bergkristall"]  # fmt: skip
     (tmp_path / "m.txt").write_text("\n".join(names), "utf-8")
     index = read_register(tmp_path / "m.txt").index()
     words = index.words.texts(np.unique(index.row_words.values))
@@ -169,6 +171,8 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
     worked_out = read_words(words)
     said = {word: said_in_english(word) for word in words}
     abroad = {word: reading_abroad(word) for word in words}
+    everyday = {word: everyday_in_others(word) for word in words}
+    everyday_in_others.cache_clear()
     for cached in (said_in_english, reading_abroad, language_read_in):
         cached.cache_clear()
     said_so = {name: features(name).phoneme_codes for name in names}
@@ -180,7 +184,8 @@ def test_what_is_kept_of_words_and_names_is_what_closeness_works_out(tmp_path: P
         assert found[:3] == (one.codes, one.weight, facts.english)
         assert said_in_english(word) == said[word]
         assert reading_abroad(word) == abroad[word]
+        assert everyday_in_others(word) == everyday[word]
         flags = facts.has_senses, facts.is_known, facts.is_surname, facts.is_meant, facts.is_said, facts.is_abroad
-        assert found[3:] == flags
+        assert found[3:] == (*flags, facts.is_everyday_abroad)
     for name, ways in zip(names, divisions, strict=True):
         assert kept.kept_name(parse(name).words) == (ways, said_so[name])
