@@ -9,8 +9,6 @@ from functools import cache
 from heapq import nlargest
 from typing import TYPE_CHECKING, TypeVar
 
-from ..closeness import closeness_from, compare
-from ..closeness.spaced import as_readers_divide
 from ..marks.mark import Mark
 from ..marks.territory import bites_in, held_in
 from ..outcome import NotChecked
@@ -152,6 +150,9 @@ class Checks:
     def _close_marks(self, name: str, hit: Hit) -> tuple[CloseMark, ...]:
         """The marks of one name, one for each owner: that of most concern, with the others of this owner. () if they
         are not close, and do not say the name in another language."""
+        from ..closeness import closeness_from, compare
+        from ..closeness.spaced import as_readers_divide
+
         marks = hit.marks.prioritized(self._own_classes(), MOST_JUDGED, self._may_bite if self.markets else None)
         if hit.name == name and hit.scores is not None:
             closeness = closeness_from(name, marks[0].text, hit.scores, name_goods=self.goods)

@@ -8,9 +8,6 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
-from ..closeness.spaced import divided
-from ..closeness.telling import words_for_goods
-from ..lexicon import kinds
 from ..marks.mark import Mark
 from ..policy import Conflict
 from ..text import parse
@@ -37,6 +34,13 @@ where the word divides there (owl in mossowl; ring not in spring)."""
 _EVERYWHERE = frozenset(("function word", "company form", "generic head", "domain ending"))
 
 
+def divided(name: str) -> tuple[str, ...]:
+    """The words of a name, as `closeness.spaced` divides it."""
+    from ..closeness import spaced
+
+    return spaced.divided(name)
+
+
 @dataclass(frozen=True, slots=True)
 class SharedWord:
     """A word of a name that live marks of the markets hold for related goods, whole or at an end of one of their words:
@@ -57,6 +61,9 @@ class SharedWord:
 @lru_cache(maxsize=1 << 14)
 def says_little(word: str, goods: str) -> bool:
     """Whether a word names the goods, or stands in names of every kind (the, company, club)."""
+    from ..closeness.telling import words_for_goods
+    from ..lexicon import kinds
+
     named = words_for_goods(goods)
     return word in named or not named.isdisjoint(other_number(word)) or bool(kinds(word) & _EVERYWHERE)
 

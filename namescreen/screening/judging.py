@@ -7,7 +7,6 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, TypeVar
 
-from ..closeness import compare
 from ..errors import DataError
 from ..marks.mark import Mark
 from ..marks.term import probably_lapsed, renewable_until
@@ -48,6 +47,8 @@ class Near:
 
 def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: str) -> CloseMark:
     """A mark as it is where it asks for most attention, with how it is in each of the `markets` where it holds."""
+    from ..closeness import compare
+
     mark, closeness, language, said = near.mark, near.closeness, near.language, near.said
     bites = bites_in(mark, markets) if markets else None
     lapsed, held = probably_lapsed(mark, today), held_in(mark, markets)

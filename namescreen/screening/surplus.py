@@ -11,7 +11,6 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import NamedTuple
 
-from ..closeness import features, score
 from ..lexicon import kinds, lexicon
 from ..marks.mark import Mark
 from ..plain_text import some
@@ -81,6 +80,8 @@ def closer_rest(
 ) -> tuple[float, str]:
     """How close what is left of `name` and `mark` is, as far as that counts, in [0, 1], and the sentence that tells it
     where no element taken over `whole` does; 0 and "" where they are no closer so than `overall`."""
+    from ..closeness import features, score
+
     left = rest_of_both(name, mark, goods, whole, markets)
     close = left.counts * score(features(left.ours), features(left.theirs)).overall if left else 0.0
     return (close, "" if whole else str(left)) if close > overall else (0.0, "")
