@@ -47,8 +47,6 @@ class Near:
 
 def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: str) -> CloseMark:
     """A mark as it is where it asks for most attention, with how it is in each of the `markets` where it holds."""
-    from ..closeness import compare
-
     mark, closeness, language, said = near.mark, near.closeness, near.language, near.said
     bites = bites_in(mark, markets) if markets else None
     lapsed, held = probably_lapsed(mark, today), held_in(mark, markets)
