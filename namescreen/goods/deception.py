@@ -59,7 +59,9 @@ _HELD_BY = {
 }  # fmt: skip
 """The Nice classes of goods that may be made of a sort of stuff, or hold it, so that buyers care; from memory."""
 _COUNTRIES = frozenset(("country", "national capital"))
-_SAYING_LITTLE = frozenset(("function word", "laudatory", "quality", "taste", "people", "colour", "company form"))
+_SAYING_LITTLE = frozenset(
+    ("function word", "laudatory", "quality", "taste", "people", "colour", "company form", "generic head")
+)
 LONGEST_CLAIM, LEAST_AFTER = 3, 3
 """The most words of a promise that are looked for, and the fewest letters after one with which a word begins."""
 _MADE_INSTEAD = frozenset(
@@ -112,8 +114,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
 
 def _told(sign: str, kind: str, asked: str, markets: tuple[str, ...] | None, *, serious: bool) -> ProtectedSign:
     grounds = grounds_in("material", markets)
-    return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds,
-                         told=asked)  # fmt: skip
+    return ProtectedSign(sign, kind, "worldwide", serious, with_law(asked, grounds), _ASK[kind], grounds, (), asked)
 
 
 def _says_little(word: str, goods: str) -> bool:

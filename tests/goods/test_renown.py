@@ -131,3 +131,7 @@ def test_a_region_is_known_where_it_lies() -> None:
     for place, home, abroad in (("podhale", "PL", "IT"), ("allgau", "DE", "ES"), ("masuria", "PL", "FR")):
         assert known_in(place, home, KITES)
         assert not known_in(place, abroad, KITES)
+
+
+def test_a_word_that_any_firm_may_add_leaves_a_promise_as_it_is() -> None:
+    assert judged("Copper Kettle Club", "kettles of enamelled steel", "US", "DE").deceptive == "likely"
