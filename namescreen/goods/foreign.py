@@ -146,7 +146,8 @@ def _is_spelt_elsewhere(written: str, language: str) -> bool:
     if not written or not has_model(language):
         return False
     foreign = {one for one in written if one.isalpha() and not one.isascii()} - {*alphabet(language)}
-    return bool(foreign - _LENT) or (bool(foreign) and not _is_entry(fold(written), language))
+    lent = bool(foreign) and language not in (*ACCENTED, "ro")  # which write them in words of their own
+    return bool(foreign - _LENT) or (lent and not _is_entry(fold(written), language))
 
 
 @lru_cache(maxsize=1 << 12)
