@@ -80,7 +80,9 @@ def by_each_law(
             first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
         if worst.meaning and first.language == "en" and all(map(_is_told_by_letters, readings["en"])):
             # What the letters of a word of another language hint at in English is chance (Halsband, a band).
-            first = replace(first, category="arbitrary", score=max(first.score, FOREIGN_SCORE))
+            chance = replace(first, category="arbitrary", score=max(first.score, FOREIGN_SCORE))
+            meant = (one for one in findings if one.language in heard and one.language != "en")
+            first = min((chance, *meant), key=lambda one: (CATEGORIES.index(one.category), one.score))
         read_so = readings.get(first.language, readings["en"])
         unheard = first.category not in CATEGORIES[:2] and worst.category in CATEGORIES[:2]
         if first.category == "fanciful" and any(one.meaning for one in findings):
