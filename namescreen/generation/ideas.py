@@ -32,6 +32,7 @@ _WORLD = 0.55  # what standing in a world of the brief counts by itself; the res
 _ALONE_VIVID = 0.75  # of a world of short words, which is less special
 _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand in a name
 _LEAST = 0.1  # less relevant ideas are left out
+_SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, for what an idea is apt for
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
 
 
@@ -49,7 +50,9 @@ class Idea(NamedTuple):
     `chosen` in [0, 1] how it pleased that reader for what the brief speaks of, by our short lists; 0 if on none;
     `listed` how far it pleased more than middlingly for all words of the brief together, as `weight` is; `against` how
     much it speaks against a concept; `matched` how well it would do for all words of the brief by what pleased for
-    other subjects, `whole` for the brief as one subject; `suited` how far lists of what suits a product hold it.
+    other subjects, `whole` for the brief as one subject; `suited` how far lists of what suits a product hold it;
+    `promise` how words of its kind fared in whole briefs beside what all else foretells, as a share of full marks;
+    `apt` how surely it belongs to one term by what we know that it is apt for.
     """
 
     word: str
@@ -70,6 +73,8 @@ class Idea(NamedTuple):
     matched: float = 0.0
     whole: float = 0.0
     suited: float = 0.0
+    promise: float = 0.0
+    apt: float = 0.0
 
     @property
     def facts(self) -> Word:
@@ -168,13 +173,15 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
     chosen *= np.where(brief_terms.concepts, 1.0, np.minimum(1.0, brief_terms.weights / NAMED) ** 2)
     picked, listed = chosen.max(axis=1, initial=0.0), brief_terms.relevances(sources.liked)
     matched, suited = brief_terms.relevances(sources.matched), brief_terms.relevances(sources.suited)
+    apt = (sources.apt * (_SAID + brief_terms.weights).clip(0.0, 1.0)).max(axis=1, initial=0.0)
     says_the_brief, contrary = defined(brief_terms), against(brief_terms, ties)
     terms = {term.word for term in brief_terms.terms}
     at = (weights >= _LEAST).nonzero()[0]
     leading = (evident[at] * brief_terms.weights).argmax(axis=1)
-    measures = (leading, weights, picked, says_the_brief, listed, contrary, matched, sources.whole, suited)
+    measures = (leading, weights, picked, says_the_brief, listed, contrary, matched, sources.whole, suited,
+                sources.promise, apt)  # fmt: skip
     columns = [(one if one is leading else one[at]).tolist() for one in measures]  # one by one they cost far more
-    for place, best, weight, chosen_for, says_it, liked, speaks_against, matching, as_one, suits in zip(
+    for place, best, weight, chosen_for, says_it, liked, speaks_against, matching, as_one, suits, promise, fits in zip(
         at.tolist(), *columns, strict=True
     ):
         known = known_words()[place]
@@ -184,7 +191,7 @@ def _words_with_meaning(brief_terms: BriefTerms) -> Iterator[Idea]:
             yield Idea(
                 known.word, known.kind, known.meaning, associations[place], brief_terms.terms[best].word, weight,
                 known.standing, chosen_for, known.delight, known.worn, says_it, known.written, ties[place], liked,
-                speaks_against, matching, as_one, suits,
+                speaks_against, matching, as_one, suits, promise, fits,
             )  # fmt: skip
 
 

@@ -1,5 +1,6 @@
 """How well an existing word would do for a term that no list names: a bilinear model of word vectors, fitted on the
-readings of the short lists (wordlists/build/naming_matches.py).
+readings of the short lists (wordlists/build/naming_matches.py); and how words of its kind fared with readers of whole
+briefs (wordlists/build/name_ranker.py).
 
 The model learnt from 2,700 subjects what kind of words pleased for what kind of subject, so it also speaks of goods
 that none of them is near to. One matrix takes the vector of a term to one that the words of a name, and those of its
@@ -28,14 +29,17 @@ _BEST = 0.0092
 """What the model expects of the best dozen words of a subject: most are on no list, so it expects little."""
 
 
-@cache
 def _matrix() -> Associations:
     """The matrix: a row for each number of a term's vector and one for all terms, a column for each number of a name's
     vector and of its meaning's."""
+    return _stored("naming_matches.npy")
+
+
+@cache
+def _stored(table: str) -> Associations:
     import numpy as np
 
-    stored = np.load(BytesIO((wordlists_folder() / "naming_matches.npy").read_bytes()))
-    return np.asarray(stored, np.float32)
+    return np.asarray(np.load(BytesIO((wordlists_folder() / table).read_bytes())), np.float32)
 
 
 def terms_of(texts: Sequence[str]) -> Associations:
@@ -62,17 +66,19 @@ def means(values: Associations, lists: Lists, count: int) -> Associations:
 
 def matches(
     texts: Sequence[str], weights: Associations, words: Lists, meanings: Lists, count: int
-) -> tuple[Associations, Associations]:
+) -> tuple[Associations, Associations, Associations]:
     """How well each of `count` existing words would do for each term, and for all of them together as if they were one
     subject, each counting by its weight, in [0, 1], 1 = as well as the best dozen of a subject: the rating to be
-    expected where a word that no reader was asked about counts as 0. `words` are those of each word or phrase,
-    `meanings` those of its meaning."""
+    expected where a word that no reader was asked about counts as 0. Third, how words of its kind fared in whole briefs
+    beside what all else foretells, as a share of full marks. `words` are those of each word or phrase, `meanings` those
+    of its meaning."""
     import numpy as np
 
     terms = terms_of(texts)
-    found = held_against(np.vstack([terms, together(terms, weights)]) @ _matrix(), words, meanings, count)
-    found = np.asarray((found / _BEST).clip(0.0, 1.0), np.float32)
-    return found[:, :-1], found[:, -1]
+    wanted = np.vstack([np.vstack([terms, together(terms, weights)]) @ _matrix(), _stored("naming_promise.npy")])
+    found = held_against(wanted, words, meanings, count)
+    fit = np.asarray((found[:, :-1] / _BEST).clip(0.0, 1.0), np.float32)
+    return fit[:, :-1], fit[:, -1], found[:, -1]
 
 
 def together(terms: Associations, weights: Associations) -> Associations:

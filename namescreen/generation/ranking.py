@@ -47,6 +47,8 @@ PARTS = {
     "matched": "how well it would do for the words of the brief by what pleased that reader for other subjects",
     "whole": "how well it would do by that for the brief as one subject: 1 = as well as the best dozen of a subject",
     "suited": "how far lists of what suits a product hold it for the words of the brief",
+    "apt": "how surely it belongs to one term of the brief by what we know that it is apt for",
+    "aside": "how surely it belongs to what is only said in passing of the goods, or of a problem that they solve",
     "special": "for how few subjects short lists hold it: 1 = for none or one, 0 = for thirty and more",
     "agrees": "whether it keeps the mood: 0 = it speaks against a concept, as a bugle call against quiet",
     "delight": "how its sources pleased that reader for all that they suit: 1 = a delight, 0 = flat; 0.5 if not rated",
@@ -61,6 +63,7 @@ PARTS = {
     "charm": "how its sources look and sound in a name, by our own judgement of single words",
     "company": "how much its two sources have to do with each other: 0 = nothing, 1 = as much as any two words",
     "indirect": "how indirectly it speaks of the goods: 0 = it names them, 1 = nothing in it does",
+    "telling": "the other way round: 1 = it names the goods, or shows a word of the brief",
     "fresh": "how little worn its sources are: 0 = as common as any word, 1 = seldom met",
     "familiar": "how well known the least known of its words is: 1 = as everyday words are",
     "punned": "whether a word that belongs is put in place of what sounds alike in an original that does: the product",
@@ -83,6 +86,7 @@ PARTS = {
     "ending": "whether its second word is one syllable, as those are that carry a compound well",
     "open": "whether its parts stand side by side as words: 1 = they do, 0 = they are written as one",
     "closed": "the other way round: 1 = its parts are written as one",
+    "promise": "how words of its kind fared with those readers, by its vector and its meaning's: 0.5 = as foretold",
     "read": "how the word fared with readers of whole briefs, beside what all other parts foretell: 0.5 = as foretold",
     "kind": "how names made in this way fared with readers, where all other parts are left aside",
 }
@@ -98,9 +102,10 @@ WHOLE = AS_IT_IS | {"saying"}
 LOCAL = "local"  # found in the buyers' language: weighed as what is found in English
 _NOT_ENGLISH = {
     "known": 1.0, "untraded": 1.0, "picture": 0.6, "pleasant": 0.6, "charm": 0.5, "fresh": 0.7, "sayable": 0.8,
-    "read": 0.5,
+    "read": 0.5, "promise": 0.5,
 }  # fmt: skip
 """What the parts that only English words have are for words of the buyers' language: as for a good name, roughly."""
+PROMISED = 0.25  # from one end of the part "promise" to the other, as a share of full marks
 _UNRATED = 0.5  # how a word pleases that nobody rated
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, as what a source stands for
 _OF_THE_GOODS = 0.75  # the weight of a term that names the goods, or what they are for
@@ -171,6 +176,7 @@ class Judge:
         self._shares = (_SAID + brief_terms.weights).clip(0.0, 1.0)
         self._foremost = word_parts.foremost(brief_terms)
         self._wares = (brief_terms.weights >= _OF_THE_GOODS) & ~brief_terms.concepts
+        self._passing = (brief_terms.weights < _OF_THE_GOODS) & ~brief_terms.concepts
         self._ideas: dict[str, Idea] = {idea.word: idea for idea in reversed(ideas)}
         self._associations: dict[str, Associations] = {word: idea.associations for word, idea in self._ideas.items()}
         self._described: dict[str, float] = {}
@@ -184,6 +190,10 @@ class Judge:
             for said_of, least in ((goods_words(Brief(goods=goods)).items(), least) for least in (NAMED, MODIFIES))
         )
         self._named = named
+
+    def knows(self, ideas: Sequence[Idea]) -> bool:
+        """Whether these ideas are what it knows of their words."""
+        return all(self._ideas.get(idea.word) is idea for idea in ideas)
 
     def knowing(self, ideas: Sequence[Idea]) -> Judge:
         """This judge with these ideas put in place of what it knew of their words."""
@@ -223,6 +233,8 @@ class Judge:
             "matched": word_parts.mean(idea.matched if idea else 0.0 for idea in ideas),
             "whole": word_parts.mean(idea.whole if idea else 0.0 for idea in ideas),
             "suited": word_parts.mean(idea.suited if idea else 0.0 for idea in ideas),
+            "apt": max(idea.apt if idea else 0.0 for idea in ideas),
+            "aside": float((ties * self._passing).max(initial=0.0)),
             "special": word_parts.mean(map(word_parts.special, words)),
             "agrees": 1 - max(idea.against if idea else 0.0 for idea in ideas),
             "delight": (delight := word_parts.mean(idea.delight if idea else _UNRATED for idea in ideas)),
@@ -236,7 +248,8 @@ class Judge:
             "pleasant": word_parts.mean(map(word_parts.pleasant, words)),
             "charm": word_parts.mean(word(source.split()[-1]).charm for source in words),
             "company": word_parts.company(*words[:2]) if many else 0.5,
-            "indirect": 1 - self._told(proposal, words),
+            "indirect": 1 - (told := self._told(proposal, words)),
+            "telling": told,
             "fresh": word_parts.mean(map(word_parts.fresh, words)),
             "familiar": min(map(word_parts.familiar, words)),
             "punned": proposal.heard * proposal.behind * self._brief_terms.strongest(together),
@@ -259,6 +272,7 @@ class Judge:
             "ending": float(many and word(words[-1].split()[-1]).beats == 1),
             "open": float(len(proposal.words) > 1),
             "closed": float(len(proposal.words) == 1),
+            "promise": self._promise(known) if proposal.construction in WHOLE else 0.5,
             "read": _read().get(words[0], 0.5) if proposal.construction in WHOLE else 0.5,
             "kind": levels().get(form_of(proposal), 0.5),
         }
@@ -272,6 +286,10 @@ class Judge:
         mean = sum(weights[name] * value for name, value in parts.items()) / total if total else 0.0
         foot, span = _scale()
         return max(0.0, min(1.0, (mean - foot) / span))
+
+    def _promise(self, idea: Idea | None) -> float:
+        """How words of its kind fared, from one end of what can be to the other."""
+        return max(0.0, min(1.0, 0.5 + idea.promise / PROMISED)) if idea is not None else 0.5
 
     def _ties_of(self, idea: Idea | None, associations: Associations) -> Associations:
         """How sure it is that a name taken as it is is about each term."""

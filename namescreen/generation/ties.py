@@ -158,7 +158,8 @@ class Sources(NamedTuple):
     phrase by what a word of it has `said`, by what it is `apt` for, by the lists of what is `suited` to a product, and
     as `listed` on short lists; `chosen` is the last times how it pleased there, `liked` the same where only what
     pleased well counts, and `matched` how well it would do by what pleased for other subjects (`matching`). A row for
-    each word; `whole` is how well each word would do for the brief as one subject."""
+    each word; `whole` is how well each word would do for the brief as one subject, `promise` how words of its kind
+    fared in whole briefs."""
 
     meaning: Associations
     itself: Associations
@@ -170,6 +171,7 @@ class Sources(NamedTuple):
     liked: Associations
     matched: Associations
     whole: Associations
+    promise: Associations
 
     @property
     def seen(self) -> Associations:
@@ -239,11 +241,11 @@ def sources_of(brief_terms: BriefTerms) -> Sources:
         if one.kind not in ("first", "title") and word in picked:
             listed[place], chosen[place], liked[place] = picked[word]
     texts = [term.word for term in brief_terms.terms]
-    matched, whole = matches(texts, brief_terms.weights, words_of_names(), keys, len(known_words()))
+    matched, whole, promise = matches(texts, brief_terms.weights, words_of_names(), keys, len(known_words()))
     for place in unlisted(met):
         if brief_terms.terms[place].weight >= NAMED:
             _stand_in(matched[:, place], listed[:, place], chosen[:, place])
-    return Sources(meaning, itself, said, apt, suits, listed, chosen, liked, matched, whole)
+    return Sources(meaning, itself, said, apt, suits, listed, chosen, liked, matched, whole, promise)
 
 
 def _stand_in(matched: Associations, listed: Associations, chosen: Associations) -> None:

@@ -29,7 +29,7 @@ def goods(text: str) -> BriefTerms:
 
 def matched(*texts: str) -> tuple[Associations, Associations]:
     weights = np.ones(len(texts), np.float32)
-    return matches(texts, weights, words_of_names(), keys_of_meanings(), len(known_words()))
+    return matches(texts, weights, words_of_names(), keys_of_meanings(), len(known_words()))[:2]
 
 
 def test_matches_keep_their_range_and_nothing_is_known_of_a_word_without_a_vector() -> None:

@@ -7,11 +7,13 @@ from itertools import islice
 
 import pytest
 
-from namescreen.brief import Brief
+from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation.appraisal import GIVEN
+from namescreen.generation.brief_terms import BriefTerms
 from namescreen.generation.candidate import Proposal, form_of
 from namescreen.generation.constructions import CONSTRUCTIONS
+from namescreen.generation.ideas import ideas_of
 from namescreen.generation.material import Material
 from namescreen.generation.name_sounds import syllables
 from namescreen.generation.ranking import PARTS, Judge, default_weights, levels, resemblance, weights_of
@@ -77,6 +79,7 @@ def test_weights_of_the_brief_decide(studio: Brief, material: Material) -> None:
         ("sense", "Clayherb", "Oakwolf"),
         ("true", "Clayherb", "Oakwolf"),
         ("indirect", "Oakwolf", "Herbplanter"),
+        ("telling", "Herbplanter", "Oakwolf"),
     ],
 )
 def test_parts_point_the_right_way(judge: Judge, part: str, better: str, worse: str) -> None:
@@ -85,6 +88,25 @@ def test_parts_point_the_right_way(judge: Judge, part: str, better: str, worse: 
     one = judge.parts(proposal(better, *cut.get(better, ("clay",))))
     other = judge.parts(proposal(worse, *cut.get(worse, ("clay",))))
     assert one[part] > other[part]
+
+
+def test_what_a_kind_of_word_promises_is_told_of_existing_words_alone(judge: Judge, material: Material) -> None:
+    found = [judge.parts(one)["promise"] for one in islice(CONSTRUCTIONS["found"](material), 60)]
+    made = [judge.parts(one)["promise"] for one in islice(CONSTRUCTIONS["pair"](material), 60)]
+    assert len(set(found)) > 30
+    assert set(made) == {0.5}
+
+
+def test_what_is_said_in_passing_is_told_from_the_concepts_and_the_goods() -> None:
+    brief = Brief(
+        goods="a brush for hats", concepts=(Concept("dust"),), product="Nobody likes to wear a felt hat full of pollen."
+    )
+    terms = BriefTerms.of(brief)
+    judge = Judge(weights_of(brief), terms, ideas_of(brief, terms), brief.goods)
+    names = ("pollen", "dust", "brush")
+    aside = {name: judge.parts(proposal(name, name, construction="found"))["aside"] for name in names}
+    assert aside["pollen"] > 0.9
+    assert max(aside["dust"], aside["brush"]) < 0.5
 
 
 def test_syllables_are_counted_by_sound_or_by_letters() -> None:
