@@ -19,9 +19,9 @@ def terms_of(*concepts: str, goods: str = "") -> BriefTerms:
 
 def test_ties_and_associations_keep_their_range() -> None:
     sources = sources_of(terms_of("quiet", "bee", goods="felt door stops"))
-    assert sources.whole.shape == (len(known_words()),)
+    assert sources.whole.shape == sources.promise.shape == (len(known_words()),)
     assert 0 <= sources.whole.min() <= sources.whole.max() <= 1
-    for matrix in (sources.ties, sources.associations, *sources[:-1]):
+    for matrix in (sources.ties, sources.associations, *sources[:-2]):
         assert matrix.shape == (len(known_words()), 5)
         assert matrix.min() >= 0
         assert matrix.max() <= 1
