@@ -75,7 +75,7 @@ def common_to_both(name: str, mark: str) -> Common | None:
     from ..closeness.explanation import closest_divisions
 
     ours, theirs = closest_divisions(features(name), features(mark))
-    whole = {*parse(name).words} & {*parse(mark).words}
+    whole = tuple(word for word in parse(name).words if word in parse(mark).words)
     pairs = [(one, other) for one in ours for other in theirs if _is_one_word(one, other)]
     mine = _as_written((one.letters for one, _ in pairs), whole)
     yours = _as_written((other.letters for _, other in pairs), whole)
@@ -91,9 +91,15 @@ def common_to_both(name: str, mark: str) -> Common | None:
     return Common(mine, yours, besides)
 
 
-def _as_written(words: Iterable[str], whole: set[str]) -> tuple[str, ...]:
-    """Words, parts of one that both names hold `whole` as that."""
-    return tuple(dict.fromkeys(next((one for one in whole if word in one), word) for word in words))
+def _as_written(words: Iterable[str], whole: tuple[str, ...]) -> tuple[str, ...]:
+    """Words, parts of one that both names hold `whole` as that; a word that they hold itself stays."""
+    from ..closeness.vocabulary import segmentations
+
+    def written(word: str) -> str:
+        divided = (one for one in whole if any(word in way for way in segmentations(one)))
+        return word if word in whole else next(divided, word)
+
+    return tuple(dict.fromkeys(map(written, words)))
 
 
 def _is_one_word(one: Word, other: Word) -> bool:

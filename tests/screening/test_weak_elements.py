@@ -3,6 +3,9 @@ mark is invented; what is expected is common practice, no source, but where one 
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -102,6 +105,28 @@ def test_a_word_that_both_hold_whole_is_not_divided() -> None:
     common = common_to_both("Harrogate", "HARROGATE PLOVER")
     assert common is not None
     assert common.ours == ("harrogate",)
+
+
+def test_a_word_that_both_hold_is_told_itself_and_never_one_whose_letters_hold_it() -> None:
+    common = common_to_both("Art Cart Plover", "ART CART YEW")
+    assert common is not None
+    assert common.ours == common.theirs == ("art", "cart")
+
+
+def test_what_is_shared_is_the_same_whatever_the_order_of_sets() -> None:
+    """Python orders sets of words anew in each run, by PYTHONHASHSEED."""
+    asked = (
+        "from namescreen.screening.weak_elements import common_to_both as c; "
+        "print(c('Fresh Refresh Moon', 'FRESH REFRESH LAMP'), c('Mint Minted Spearmint Ox', 'MINTED SPEARMINT YEW'))"
+    )
+    told = {
+        subprocess.run(
+            [sys.executable, "-c", asked], env=os.environ | {"PYTHONHASHSEED": seed}, capture_output=True, check=True
+        ).stdout
+        for seed in "1234"
+    }
+    (one,) = told
+    assert b"'fresh', 'refresh'" in one
 
 
 def test_weak_words_that_are_hardly_told_apart_are_looked_at_unless_the_mark_has_more() -> None:
