@@ -42,7 +42,7 @@ from .places import is_settled_place, place_meant, place_of
 from .proper_names import after_given_name, is_surname
 from .purposes import is_use
 from .qualities import is_praise
-from .together import DOING, as_told, say_what_goods_do, told_together
+from .together import DOING, HOLDS, as_told, holds_goods, say_what_goods_do, says_what_holds_goods, told_together
 from .trade_words import LONGEST_TERM, is_term, is_unsaid, term_for
 from .words import is_trade_word, without_possessives
 
@@ -177,6 +177,8 @@ def _judge(word: str, goods: str, personal: bool, surnames: bool, meaning: Meani
     found = [in_context(describe(word, goods), word, goods)]
     if is_trade_word(word) and not lexicon().known(word) and _same_class(word, goods) >= ONE_CLASS:
         found.append(Evidence(TRADE_WORD, "a word used for goods of this class"))
+    if says_what_holds_goods(word, goods):
+        found.append(HOLDS)
     if is_praise(word, "la") or is_praise(word, "en"):
         found.append(of_kind("laudatory"))
     if sort := _sort_of_goods(word, goods):
@@ -281,6 +283,8 @@ def _as_one(words: tuple[str, ...], goods: str) -> Judged | None:
         return as_told(parts[0]._replace(word=" ".join(one.word for one in parts), evidence=NOTHING), DOING)
     if parts and parts[-1].evidence.names_goods:
         return parts[-1]
+    if len(parts) > 1 and holds_goods(*parts[-2:]):
+        return as_told(parts[-1]._replace(word=" ".join(one.word for one in parts), evidence=NOTHING), HOLDS)
     return min(parts, key=lambda one: one.evidence.weight, default=None)
 
 

@@ -45,7 +45,7 @@ which is no choice among the senses of a dictionary, less is enough."""
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
 SAID_OF_GOODS = 0.5
-"""Evidence from which a saying as a whole is about the goods."""
+"""Evidence from which a saying as a whole, or a word by its reason, is about the goods."""
 OWN_SCORE = 0.6
 """The least that a name scores whose words leave it a place among the registrable ones."""
 BARRED_SCORE = 0.3
@@ -66,6 +66,7 @@ HOLDING = frozenset(
 """.split()
 )
 """Goods that are for other things, or of them, which the word before says. Both ours; common practice, no source."""
+_SAID_OF = frozenset((EvidenceKind.TERM, EvidenceKind.MATERIAL, EvidenceKind.PURPOSE))
 RANGES = {"generic": (0.0, 0.1), "descriptive": (0.0, 0.45), "suggestive": (0.4, 0.65), "arbitrary": (0.65, 1.0),
           "fanciful": (0.65, 1.0)}  # fmt: skip
 """Between which scores a name of each category lies, so that one does not contradict the other: the likeliest category
@@ -187,6 +188,13 @@ def _is_plain(one: Judged) -> bool:
     return one.evidence.weight >= (ON_LABELS if one.evidence.kind is EvidenceKind.TERM else PLAIN)
 
 
+def _is_said_of_goods(one: Judged) -> bool:
+    """Whether the reason told of a word is that it names the goods, what they are made of or for, or a term said of
+    them."""
+    told = one.evidence
+    return told.weight >= SAID_OF_GOODS and (told.names_goods or told.kind in _SAID_OF)
+
+
 def finding_of(
     language: str,
     name: str,
@@ -217,6 +225,8 @@ def finding_of(
                                              or is_ware_with_label_words(judged)):  # fmt: skip
         category, points = "descriptive", min(points, BARRED_SCORE)
     category, points = bounded(judged, category, points)
+    if category == "arbitrary" and judged and all(map(_is_said_of_goods, judged)):
+        category, points = "suggestive", RANGES["suggestive"][1]  # an arbitrary word has nothing to do with the goods
     why, whole = strongest.reason(american=american) if strongest else NO_CONTENT_WORD, Whole.NOTHING
     own = category in CATEGORIES[:2] and is_own_compound(plain_words(name), judged, goods)
     if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged, goods)):

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from ..lexicon import kinds, lexicon
 from .classification import likely_classes
+from .context import context
 from .description import DESCRIBES, Evidence, EvidenceKind, of_kind, says_what_is_kept_away
 from .doing import OCCASIONS, does
 from .judged import WORD, Judged, as_told_nothing
@@ -16,7 +17,7 @@ from .phrases import base_form
 from .quantities import measure, quantity
 from .trade_words import is_code, term_for
 
-__all__ = ["DOING", "as_told", "say_what_goods_do", "told_together"]
+__all__ = ["DOING", "HOLDS", "as_told", "holds_goods", "say_what_goods_do", "says_what_holds_goods", "told_together"]
 
 AGAINST = frozenset(("anti", "non"))
 """What makes a quality of a word for what happens, before it: anti slip, non stick."""
@@ -62,6 +63,20 @@ TIED = 0.5
 
 DOING = Evidence(0.8, "says together what the goods do", kind=EvidenceKind.PURPOSE, section=DESCRIBES)
 """What a thing and who or what does something with it say; as a use does. Chosen, not fitted."""
+HOLDERS = frozenset(
+    """
+    bag barrel basket bin block bottle bowl box bucket cabinet caddy can canister carton cartridge case cask casket
+    chest container crate crock dish dispenser drawer flask folder holder jar jug keg kit pack package packet pail
+    pen pot pouch rack roll roller sachet sack set shaker shelf spool stand stick tin tray tub tube urn wallet
+    """.split()
+)
+"""What goods are kept, sold or used in, and how many of them together: after the word for them it says no more of its
+own. Ours; common practice, no source."""
+HOLDS = Evidence(0.9, "what such goods are kept, sold or used in, or a set of them", kind=EvidenceKind.PURPOSE,
+                 section=DESCRIBES)  # fmt: skip
+"""What a holder says after the word for the goods. Chosen, not fitted."""
+NAMED = 0.9
+"""How plainly a word must name the goods for its holder to be theirs."""
 
 
 def told_together(judged: tuple[Judged, ...], goods: str, words: tuple[str, ...] = ()) -> tuple[Judged, ...]:
@@ -108,6 +123,10 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
             yield from ((at, amount), (at + 1, amount))
         if say_what_goods_do(first, second, goods):
             yield from ((at, DOING), (at + 1, DOING))
+        if holds_goods(first, second):
+            yield at + 1, HOLDS
+        elif first.meaning and holds_goods(second, first):  # scatola di colori
+            yield at, HOLDS
         if _say_a_quality(first, second, goods):
             yield from ((at, of_kind("quality")), (at + 1, of_kind("quality")))
         if first.evidence.kind is EvidenceKind.PLACE and second.word in LANDSCAPE:
@@ -126,6 +145,21 @@ def say_what_goods_do(first: Judged, second: Judged, goods: str) -> bool:
         for one, other in ((first, second), (second, first))
         if not one.coined and (other is second or (other.meaning and other.stands_for in OCCASIONS))  # hora del te
     )
+
+
+def holds_goods(first: Judged, last: Judged) -> bool:
+    """Whether two words are one for the goods, and one for what they are kept, sold or used in (paint box)."""
+    named = first.evidence.names_goods and first.evidence.weight >= NAMED
+    return named and base_form(last.stands_for) in HOLDERS
+
+
+def says_what_holds_goods(word: str, goods: str) -> bool:
+    """Whether a closed word of dictionaries is the word for the goods and one for what they are kept, sold or used in
+    (paintbox): a reader sees both."""
+    whole = base_form(word)
+    starts = (whole.removesuffix(one) for one in HOLDERS if whole.endswith(one) and lexicon().known(whole))
+    found = (context(goods).near.get(one) for one in starts)
+    return any(one is not None and one.names_goods and one.weight >= NAMED for one in found)
 
 
 def _is_tied(one: Judged) -> bool:
