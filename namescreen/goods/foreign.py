@@ -26,7 +26,7 @@ from .places import place_of
 from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
 from .small_words import small_words
-from .spelt_by_ear import spelt_for
+from .spelt_by_ear import nearly_spelt_for, spelt_for
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
 from .uses import used_abroad
 from .ware_names import ware_names
@@ -131,6 +131,9 @@ def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
     if own := spelt_for(word, goods, language):
         heads = [item.head for item in items(in_english(goods).english)]
         return Meaning(heads[0], language, SURE_BY_EAR, written_for=own) if heads else None
+    near, english = nearly_spelt_for(word, goods, language)
+    if near and told(english, goods) >= TOLD:
+        return Meaning(english, language, SURE_BY_EAR, written_for=near)
     found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
     plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
     plainly, best, form = plainest or (0.0, None, "")

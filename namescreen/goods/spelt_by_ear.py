@@ -10,13 +10,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
+from rapidfuzz.distance import Levenshtein
+
 from ..expressions import expression
 from ..lexicon.translation import equivalents_in
 from ..text import fold
 from .phrases import items, plain_words
 from .wording import in_english
 
-__all__ = ["skeleton", "spelt_for", "without_vowels"]
+__all__ = ["nearly_spelt_for", "skeleton", "spelt_for", "without_vowels"]
 
 _HEARD = (
     ("sch", "S"), ("sh", "S"), ("tsch", "C"), ("tch", "C"), ("cz", "C"), ("sz", "S"), ("ch", "S"), ("ck",
@@ -35,6 +37,10 @@ _ALIKE = (("S", "k"), ("S", "s"), ("C", "S"))
 SHORTEST, LEAST_BONES, LEAST_OWN = 4, 4, 3
 """The fewest letters of a word that another is written for; and the fewest consonants of one written without vowels, of
 words that describe goods and of those that name them."""
+SHORTEST_STEM, STEM_WITH_ERROR, STEM_WITH_VOWELS = 5, 8, 7
+"""The fewest letters of a stem by which a word is known whatever its ending, of one that has a letter wrong, and of one
+that has two vowels wrong, as they are heard: of shorter ones another ending or letter makes another word. Ours."""
+_ENDING = expression(r"(?:[aeiou]s?|s)$")
 
 
 @lru_cache(maxsize=1 << 13)
@@ -75,6 +81,43 @@ def spelt_for(word: str, goods: str, language: str) -> str:
         alike = (one for one in own.values() if skeleton(key(one)) == skeleton(mine) and one[-1] == word[-1])
         found = next(alike, "")
     return found if found != word else ""
+
+
+@lru_cache(maxsize=512)
+def _own_stems(goods: str, language: str) -> Mapping[str, tuple[str, str]]:
+    """What a language calls goods, and what they are said to be of or for, each with the English word, by its stem."""
+    english = dict.fromkeys(word for item in items(in_english(goods).english) for word in (item.head, *item.modifiers))
+    named = ((fold(one), word) for word in english for one in equivalents_in(word, language) if " " not in one)
+    told = ((_stem(one), (one, word)) for one, word in named if one.isascii() and one.isalpha())
+    return {stem: both for stem, both in reversed([*told]) if len(stem) >= SHORTEST_STEM}
+
+
+def _stem(word: str) -> str:
+    """What is heard of a folded word without its ending."""
+    return key(_ENDING.sub("", word))
+
+
+@lru_cache(maxsize=1 << 13)
+def nearly_spelt_for(word: str, goods: str, language: str) -> tuple[str, str]:
+    """The word of a language for goods that a strange folded `word` is one with another ending or a letter or two wrong
+    of (aquarella, Aquarell), and the English one; empty words if of none. Of a short word all must be heard."""
+    if not word.isascii() or not word.isalpha():
+        return "", ""
+    mine = _stem(word)
+    near = ((_errors(mine, stem), stem) for stem in _own_stems(goods, language))
+    _, best = min((one for one in near if one[0] <= 2), default=(0, ""))
+    return _own_stems(goods, language).get(best, ("", ""))
+
+
+def _errors(one: str, other: str) -> int:
+    """How many letters of a stem are wrong; 3 if more than its length allows, or not the same begins it."""
+    if one == other:
+        return 0
+    most = min(len(one), len(other))
+    vowels_alone = most + 1 >= STEM_WITH_VOWELS and skeleton(one) == skeleton(other)
+    allowed = 2 if vowels_alone else int(most >= STEM_WITH_ERROR)
+    errors = Levenshtein.distance(one, other, score_cutoff=2)
+    return errors if errors <= allowed and one[:1] == other[:1] else 3
 
 
 def without_vowels(word: str, describing: Iterable[str], own: Iterable[str]) -> str:

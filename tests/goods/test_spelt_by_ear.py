@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 
 from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
-from namescreen.goods.spelt_by_ear import key, spelt_for, without_vowels
+from namescreen.goods.spelt_by_ear import key, nearly_spelt_for, spelt_for, without_vowels
 
 
 @pytest.mark.parametrize(
@@ -59,3 +59,27 @@ def test_a_promise_in_so_many_words_misleads_whatever_name_is_beside_it(name: st
 )  # fmt: skip
 def test_a_promise_that_the_goods_keep_does_not(name: str, goods: str) -> None:
     assert not any(one.serious and one.kind == "misleading" for one in protected_signs(name, goods, markets=("GB",)))
+
+
+@pytest.mark.parametrize(
+    ("word", "language", "meant"),
+    [("aquarella", "de", "aquarell"), ("aquarellis", "de", "aquarell"), ("aquarello", "it", "acquerello"),
+     ("penella", "it", "pennello"), ("sapona", "it", "sapone"), ("schokolado", "de", "schokolade")],
+)  # fmt: skip
+def test_a_strange_word_is_one_for_the_goods_with_another_ending_or_a_letter_wrong(
+    word: str, language: str, meant: str
+) -> None:
+    goods = "watercolour paints; paint brushes; soap; chocolate"
+    assert nearly_spelt_for(word, goods, language)[0] == meant
+
+
+@pytest.mark.parametrize("word", ["quarella", "aquila", "sapiro", "sopa", "kerza", "tovali", "pinella", "schakal"])
+def test_of_a_short_word_all_must_be_heard(word: str) -> None:
+    goods = "watercolour paints; paint; soap; chocolate; candles; towels"
+    assert [nearly_spelt_for(word, goods, code)[0] for code in ("de", "it", "fr")] == ["", "", ""]
+
+
+def test_such_a_name_is_told_before_what_its_letters_look_like() -> None:
+    found = distinctiveness("Aquarella", "watercolour paints for artists", markets=("AT", "IT"))
+    assert isinstance(found, Distinctiveness)
+    assert {one.market for one in found.markets if one.category == "descriptive"} >= {"AT", "IT"}
