@@ -51,6 +51,7 @@ _SCREEN = {
     "distinctiveness_score": "the same as a number, 0 to 1: 0 = names the goods, 1 = coined",
     "worst_reading": "the language and word of the worst reading in the buyers' languages; empty if none is unlucky",
     "not_checked": "the checks that were not made for the name, and why",
+    "deceptive": "whether it says of the goods what is not so: perhaps, likely, or empty",
 }
 _REPORT = {
     **_NAME,
