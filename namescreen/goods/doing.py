@@ -7,12 +7,16 @@ from __future__ import annotations
 from functools import lru_cache
 
 from ..lexicon import lexicon
+from ..lexicon.phrases import is_saying
 from ..tables import open_table
+from .broader import leading_senses, names_above
 from .classification import likely_classes
 from .description import most_associated
 from .groups import is_listed
 from .kept_off import GUARDS, KEPT_OFF, keep_off, said_of
 from .phrases import Item, base_form
+from .purposes import is_use
+from .tells import EvidenceKind
 
 __all__ = ["DOERS", "OCCASIONS", "does"]
 
@@ -70,6 +74,12 @@ _THINGS = frozenset(("noun.artifact", "noun.food", "noun.plant", "noun.substance
 _SIGHTS = frozenset(("noun.object", "noun.phenomenon"))
 """WordNet's fields of things that are made, grown or owned, and of what is seen in nature, an image beside a doer (star
 catcher)."""
+_NEVER_TREATED = _SIGHTS | {"noun.animal", "noun.body"}
+_DONE = frozenset(("noun.act", "noun.person"))
+_MIXED = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
+"""The Nice classes of goods that are made of stuffs mixed, whose terms are most often what they hold or smell of."""
+_IN_PLAY = frozenset("tamer chaser slayer".split())
+"""Words for who masters beasts and men, said of the weather in play: a wind tamer; a frizz tamer is none."""
 _HANDLED = _THINGS | {"noun.body"}
 _BY_HAND = frozenset(("verb.contact", "verb.change", "verb.creation", "verb.consumption"))
 _WARES = _THINGS | {"noun.animal"}
@@ -80,32 +90,64 @@ DOERS = _REMOVERS | _KEEPERS | _CARERS | _MAKERS
 
 
 @lru_cache(maxsize=1 << 12)
-def does(what: str, doer: str, goods: str, *, tied: bool, names_goods: bool = False) -> bool:
+def does(what: str, doer: str, goods: str, *, tie: EvidenceKind | None, names_goods: bool = False) -> bool:
     """Whether a folded English word for a thing and one for who or what does something with it say what goods do.
 
-    The thing is what they keep off, is `tied` to them, or one that goods of their kind hold or treat; a word that
-    `names_goods` itself only beside a doer that they are called as (no tea lifter, of tea)."""
+    The thing is what they keep off, treat, hold or work on, and `tie` how it is tied to them, if it is: what they are
+    made of or smell of they do nothing to. A word that `names_goods` itself only beside a doer that they are called as
+    (no tea lifter, of tea)."""
     doer = base_form(doer) if doer not in OCCASIONS else doer
     what_base = base_form(what)
     if doer in OCCASIONS:
-        return tied and not _is_thing(what_base, _SIGHTS) and not _is_ware(f"{what_base} {doer}")
+        done = names_goods or (tie is not None and _is_done(what_base, goods, tie))
+        return done and not _is_ware(f"{what_base} {doer}")
     if doer not in DOERS:
         handled = _is_thing(what_base, _HANDLED) and not names_goods and not _is_thing(doer, _WARES)
-        return handled and (_is_their_act(doer, goods) or (tied and _is_work(doer)))
+        done = _is_their_act(doer, goods) or (tie is not None and _is_work(doer))
+        return handled and done and not _is_one_word(what_base, doer)
     if doer in _REMOVERS and what_base in KEPT_OFF and keep_off(what_base, goods):
-        return True
-    if _is_ware(f"{what_base} {doer}"):
+        return not (doer in _IN_PLAY and _is_thing(what_base, _SIGHTS))
+    if _is_ware(f"{what_base} {doer}") or _is_one_word(what_base, doer):
         return False
+    said, heads = said_of(goods)
     if names_goods:
-        return doer in said_of(goods)[0] or doer in _HELPERS
+        return doer in said or doer in _HELPERS
     if what_base in _ANYTHING and doer in _KEEPERS | _MAKERS:
         return True
-    if tied and not _is_thing(what_base, _SIGHTS):
-        return doer in _KEEPERS | _CARERS | _MAKERS or what_base not in KEPT_OFF
+    helps = doer in _KEEPERS | _CARERS | _MAKERS
+    if tie is not None and helps and _is_treated(what_base, goods, tie):
+        return True
     thing = _is_thing(what_base)
-    heads = said_of(goods)[1]
-    treated = doer in _CARERS and bool(set(likely_classes(goods)[:1]) & _CARE or heads & _TREATING)
-    return thing and (treated or (doer in _SAVERS and not heads.isdisjoint(_HOLDING)))
+    care = bool(set(likely_classes(goods)[:1]) & _CARE or heads & _TREATING)
+    return thing and (
+        (care and doer in _CARERS)
+        or (doer in _SAVERS and not heads.isdisjoint(_HOLDING))
+        or (doer in _MAKERS and _is_their_act(doer, goods))
+    )
+
+
+def _is_done(word: str, goods: str, tie: EvidenceKind) -> bool:
+    """Whether a word is for an act, a meal or a person, or for whom or what goods are: what an occasion is for."""
+    if tie is EvidenceKind.PURPOSE or is_use(word, goods) or _is_thing(word, _DONE):
+        return True
+    leading = [sense for sense, _ in leading_senses(word, 1)]
+    return (word.endswith("ing") and bool(_verbs_of(word))) or any("meal" in names_above(one) for one in leading)
+
+
+def _is_treated(word: str, goods: str, tie: EvidenceKind) -> bool:
+    """Whether goods treat, hold or work on a thing that is tied to them: they say so, or it is no part of a body, beast
+    or sight, and nothing that they are made of, hold or smell of."""
+    if word in said_of(goods)[0] or is_use(word, goods):
+        return True
+    mixed = tie is EvidenceKind.TERM and bool(set(likely_classes(goods)[:1]) & _MIXED)
+    stuff = tie is EvidenceKind.MATERIAL or mixed
+    return not stuff and not _is_thing(word, _NEVER_TREATED)
+
+
+@lru_cache(maxsize=1 << 12)
+def _is_one_word(what: str, doer: str) -> bool:
+    """Whether both are a word of its own when written together, or a saying: an eye-catcher, a bonesetter."""
+    return is_saying(f"{what} {doer}") or lexicon().known(f"{what}-{doer}") or lexicon().known(what + doer)
 
 
 @lru_cache(maxsize=1 << 12)

@@ -141,7 +141,7 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
 def say_what_goods_do(first: Judged, second: Judged, goods: str) -> bool:
     """Whether a thing and who or what does something with it say what goods do (lint lifter)."""
     return any(
-        does(one.stands_for, other.stands_for, goods, tied=_is_tied(one), names_goods=one.evidence.names_goods)
+        does(one.stands_for, other.stands_for, goods, tie=_tie(one), names_goods=one.evidence.names_goods)
         for one, other in ((first, second), (second, first))
         if not one.coined and (other is second or (other.meaning and other.stands_for in OCCASIONS))  # hora del te
     )
@@ -162,10 +162,10 @@ def says_what_holds_goods(word: str, goods: str) -> bool:
     return any(one is not None and one.names_goods and one.weight >= NAMED for one in found)
 
 
-def _is_tied(one: Judged) -> bool:
-    """Whether a word says something of the goods, and not what may be said of any."""
+def _tie(one: Judged) -> EvidenceKind | None:
+    """How a word says something of the goods; None if it says nothing, or what may be said of any."""
     other = one.evidence.kind in (EvidenceKind.PLACE, EvidenceKind.SURNAME) or bool(kinds(one.stands_for) & _OF_ANY)
-    return one.evidence.weight >= TIED and not other
+    return one.evidence.kind if one.evidence.weight >= TIED and not other else None
 
 
 def _say_a_quality(first: Judged, second: Judged, goods: str) -> bool:

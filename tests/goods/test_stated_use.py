@@ -8,6 +8,7 @@ import pytest
 from namescreen.goods import Distinctiveness, distinctiveness
 from namescreen.goods.doing import does
 from namescreen.goods.stated_use import states_use
+from namescreen.goods.tells import EvidenceKind
 
 
 def _is_barred(name: str, goods: str, market: str) -> bool:
@@ -32,6 +33,9 @@ def _is_barred(name: str, goods: str, market: str) -> bool:
         ("Planet First", "bamboo toothbrushes", "GB"), ("Hora do Banho", "esponjas", "PT"),
         ("Ora della Nanna", "luci notturne", "IT"), ("Spice Grinding", "mortars", "GB"),
         ("Fellpflege", "Hundebürsten", "DE"), ("Leeshoek", "lampen en kussens", "NL"),
+        ("Garlic Chopper", "kitchen knives", "GB"), ("Lunch Hour", "lunch boxes", "GB"),
+        ("Crumb Catcher", "toaster trays", "GB"), ("Sweat Tamer", "headbands", "US"),
+        ("Hedge Trimmer Mate", "shears for hedges", "GB"),
         ("Wedding Guest", "hats and fascinators", "GB"), ("Kneel & Weed", "kneeling pads for gardeners", "GB"),
     ],
 )  # fmt: skip
@@ -46,6 +50,9 @@ def test_what_goods_do_and_are_for_describes_them(name: str, goods: str, market:
         ("Wolf Tamer", "hair serum"), ("After the Storm", "perfume"), ("For the Birds", "mugs"),
         ("Star Catcher", "rugs"), ("Moonbadger", "school bags"),
         ("Tea Singing", "tea"),
+        ("Plum Evening", "scented candles"), ("Clover Hour", "honey"), ("Thrush Evening", "garden spades"),
+        ("Gnat Party", "tea"), ("Zinc Hour", "watering cans"), ("Storm Tamer", "umbrellas"), ("Resin Tamer", "incense"),
+        ("Tooth Painter", "teapots"), ("Eye Catcher", "scissors"), ("Bone Setter", "bread knives"),
         ("Secret Keeper", "biscuits"), ("Lighthouse Keeper", "marmalade"), ("Thunder Maker", "scarves"),
     ],
 )  # fmt: skip
@@ -54,11 +61,11 @@ def test_images_do_not(name: str, goods: str) -> None:
 
 
 def test_a_doer_says_something_of_what_goods_keep_off_hold_or_treat() -> None:
-    assert does("rust", "eater", "oil for tools", tied=False)
-    assert not does("rust", "eater", "cotton towels", tied=False)
-    assert does("bread", "saver", "storage bags", tied=False)
-    assert not does("bread", "saver", "wool hats", tied=False)
-    assert not does("bottle", "opener", "wine", tied=True)  # another ware
+    assert does("rust", "eater", "oil for tools", tie=None)
+    assert not does("rust", "eater", "cotton towels", tie=None)
+    assert does("bread", "saver", "storage bags", tie=None)
+    assert not does("bread", "saver", "wool hats", tie=None)
+    assert not does("bottle", "opener", "wine", tie=EvidenceKind.TERM)  # another ware
 
 
 def test_a_use_is_stated_in_the_language_of_its_small_words() -> None:
