@@ -9,6 +9,7 @@ from functools import lru_cache
 
 from ..lexicon import kinds, lexicon, zipf
 from ..tables import open_table
+from .body_words import LIMBS, OF_SKIN, have_own_sense, with_figures
 from .classification import likely_classes
 from .phrases import base_form, goods_words
 from .qualities import is_quality, languages_of_praise
@@ -21,10 +22,12 @@ __all__ = ["CLAIMS", "claim", "closed_claims", "counts"]
 
 _PLAIN = frozenset(("cure", "helps", "well"))
 _EFFECTS = _PLAIN | {"therapy", "gone", "lift"}
-_BODY = frozenset(("organ", "function"))
+_BODY = frozenset(("organ", "function", "figure"))
 _COMPLAINTS = frozenset(("illness", "ailment", "symptom"))
 _TREATED = _COMPLAINTS | _BODY
-CLAIMS = _EFFECTS | _TREATED | {"remedy", "relief", "rest", "within"}
+_SAID_FIRST = frozenset(("hint", "figure"))
+"""Everyday words first, which only more than a loose effect makes a complaint or a part of the body."""
+CLAIMS = _EFFECTS | _COMPLAINTS | {"organ", "function"} | {"remedy", "relief", "rest", "within"}
 """What claims are made of, as the head of the list says."""
 _FED = frozenset((5, 29, 30, 31, 32))
 """Classes of what is eaten and drunk."""
@@ -34,15 +37,6 @@ _APPLIED = _REMEDIES | {11, 14, 20, 24, 25}
 """With them what is worn, slept on or warms, and is sold as a remedy as well."""
 _SCENTED = 4
 """The class of candles, which are sold to soothe."""
-_LIMBS = frozenset(
-    "foot feet knee knees hip hips shoulder shoulders wrist ankle elbow hand hands finger fingers toe toes ear ears "
-    "neck leg legs arm arms heel heels lip lips knie fuss fusse fuesse schulter schultern hand hande ohr ohren bein "
-    "beine pied pieds genou genoux epaule epaules main mains oreille oreilles jambe jambes pie pies rodilla rodillas "
-    "hombro hombros mano manos oreja orejas pierna piernas piede piedi ginocchio ginocchia spalla spalle mani orecchie "
-    "gamba gambe voet voeten schouder schouders oren been benen joelho joelhos ombro ombros mao maos orelha stopa "
-    "stopy kolano kolana dlon dlonie fot fotter kna knan axel axlar hander oron".split()
-)
-"""Parts of the body, in nine languages, for which buyers look for nothing in food; from memory."""
 SHORTEST, LEAST_AFTER, LINKS = 4, 3, ("", "s", "es", "n", "en", "ens", "i", "e")
 """The fewest letters of what is treated and of what is done for it, in one word; and what stands between."""
 _ANYWHERE = "worldwide"
@@ -66,18 +60,23 @@ def claim(
 
     The claim is "cure and illness" if it is likely to stand in the way: an illness beside an effect, of any goods; an
     illness or a cure beside words for the goods alone; a part of the body beside a plain effect, of what is eaten, put
-    on or taken; of what is sold as a remedy any complaint, and any effect on the body. A loose effect (happy belly) is
+    on or taken; of cosmetics a complaint of the skin; of what is sold as a remedy any complaint, and any effect on the
+    body, unless its words are everyday ones first and the effect a loose one. A loose effect (happy belly) is
     "health", worth a question, of other food."""
     own = _in_other_phrases(signs, words)
     told = {sign: kinds_of for sign, kinds_of in signs.items() if own.isdisjoint(sign.split())}
     remedies = bool(told) and (5 in likely_classes(goods)[:1] or are_remedies(goods))
-    if not remedies:
-        kept = {"rest"} if 3 in likely_classes(goods)[:1] else {"symptom", "rest"}
-        told = {sign: kinds_of - kept for sign, kinds_of in told.items()}
+    if remedies:
+        promised = any(of & {"cure", "relief", "rest"} for of in told.values())
+        told = with_figures(told) if promised or not have_own_sense(words) else {}
+    else:
+        cosmetics = 3 in likely_classes(goods)[:1]
+        kept = {sign: {"rest"} if cosmetics and sign in OF_SKIN else {"symptom", "rest"} for sign in told}
+        told = {sign: kinds_of - kept[sign] for sign, kinds_of in told.items()}
         if classes & _FED and not classes & _REMEDIES:
-            told = {sign: kinds_of for sign, kinds_of in told.items() if sign not in _LIMBS}
+            told = {sign: kinds_of for sign, kinds_of in told.items() if sign not in LIMBS}
     met = frozenset[str]().union(*told.values())
-    if not met & (_TREATED | {"cure", "relief", "rest", "helps", "well"}):
+    if not met & (_TREATED | _SAID_FIRST | {"cure", "relief", "rest", "helps", "well"}):
         return "", ""
     taken = {part for sign in told for part in sign.split()}
     bare = all(word in taken or _says_no_more(word, goods) for word in words)
@@ -130,8 +129,9 @@ def _of_any_goods(
     if "cure" in met and bare and told:
         return True
     near = bool(classes & (_FED | _REMEDIES | {20})) or (bare and bool(classes & (_APPLIED - {14})))
-    plain = _PLAIN | ({"therapy"} if classes & _REMEDIES else set()) | (_EFFECTS if 5 in classes else set())
-    if near and _effect_on(pairs, _BODY, plain):
+    plain = _PLAIN | ({"therapy"} if classes & _REMEDIES else set())
+    full = plain | (_EFFECTS if 5 in classes else set())
+    if near and (_effect_on(pairs, _BODY - _SAID_FIRST, full) or _effect_on(pairs, _BODY, plain)):
         return True
     if "symptom" in met and _effect_on(pairs, frozenset(("symptom",)), _EFFECTS - {"lift"}):
         return True  # of cosmetics
@@ -142,10 +142,12 @@ def _of_any_goods(
 def _of_remedies(
     met: frozenset[str], pairs: list[tuple[frozenset[str], frozenset[str]]], *, bare: bool
 ) -> bool:
-    """Whether goods that are sold as remedies are claimed to be some: they have no word for the body in play."""
+    """Whether goods that are sold as remedies are claimed to be some: they have no word for the body in play, but for
+    everyday ones beside a loose effect (Quiet Heart)."""
     return (
         bool(met & {"illness", "relief", "rest"})
-        or _effect_on(pairs, _TREATED, _EFFECTS)
+        or _effect_on(pairs, _TREATED - _SAID_FIRST, _EFFECTS)
+        or _effect_on(pairs, _SAID_FIRST, _EFFECTS - {"lift"})
         or (bare and bool(met & (_COMPLAINTS | {"function", "cure"})))
         or (bare and bool(met & _PLAIN))
         or (bare and _effect_on(pairs, _BODY, frozenset(("remedy",))))

@@ -124,3 +124,28 @@ def test_play_on_other_goods_and_words_of_languages_that_nobody_speaks_there_cla
     name: str, goods: str, market: str
 ) -> None:
     assert not _is_claim(name, goods, market)
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Gas Chaser", "shaving soap"), ("Pressure Cutter", "hand cream"), ("Wind Stopper", "hair wax"),
+        ("Sugar Eraser", "dog shampoo"), ("Cold Friend", "ginger shots"), ("Sugar Love", "protein powder"),
+        ("Happy Hands", "beeswax balm"), ("Foot Friend", "insoles"), ("Cold Feet", "compression socks"),
+        ("Itchy Feet", "foot balm"), ("Gentle Heart", "herbal tea"), ("Dry Stone", "bath salts"),
+    ],
+)  # fmt: skip
+def test_everyday_words_and_idioms_beside_a_loose_effect_claim_nothing(name: str, goods: str) -> None:
+    assert not _is_claim(name, goods, "GB")
+
+
+@pytest.mark.parametrize(
+    ("name", "goods"),
+    [
+        ("Itch Chaser", "hand cream"), ("Itch Stopper", "dog shampoo"), ("Wrinkle Eraser", "face oil"),
+        ("Cold Stopper", "ginger shots"), ("Gas Relief", "fennel tea"), ("Heart Tonic", "hawthorn drops"),
+        ("Foot Relief", "insoles"), ("Sleep Well", "herbal tea"), ("Gut Friend", "probiotic capsules"),
+    ],
+)  # fmt: skip
+def test_complaints_of_the_skin_and_plain_effects_still_do(name: str, goods: str) -> None:
+    assert _is_claim(name, goods, "GB")
