@@ -104,7 +104,8 @@ def does(what: str, doer: str, goods: str, *, tie: EvidenceKind | None, names_go
     if doer not in DOERS:
         handled = _is_thing(what_base, _HANDLED) and not names_goods and not _is_thing(doer, _WARES)
         done = _is_their_act(doer, goods) or (tie is not None and _is_work(doer))
-        return handled and done and not _is_one_word(what_base, doer)
+        other = _is_one_word(what_base, doer) or _is_ware(f"{what_base} {doer}")  # a wall covering is no suit
+        return handled and done and not other
     if doer in _REMOVERS and what_base in KEPT_OFF and keep_off(what_base, goods):
         return not (doer in _IN_PLAY and _is_thing(what_base, _SIGHTS))
     if _is_ware(f"{what_base} {doer}") or _is_one_word(what_base, doer):

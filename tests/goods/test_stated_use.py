@@ -66,6 +66,7 @@ def test_a_doer_says_something_of_what_goods_keep_off_hold_or_treat() -> None:
     assert does("bread", "saver", "storage bags", tie=None)
     assert not does("bread", "saver", "wool hats", tie=None)
     assert not does("bottle", "opener", "wine", tie=EvidenceKind.TERM)  # another ware
+    assert not does("wall", "covering", "snow suits", tie=None)  # another one, whatever the act
 
 
 def test_a_use_is_stated_in_the_language_of_its_small_words() -> None:
