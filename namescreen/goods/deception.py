@@ -79,10 +79,13 @@ _ASK = {
 }
 
 
-def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None) -> list[ProtectedSign]:
+def misleading(
+    words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None, unsure: frozenset[str] = frozenset()
+) -> list[ProtectedSign]:
     """What a name says that the goods contradict: serious if the name says nothing else of its own, so that buyers take
-    it at its word, or says another country than they come from; else worth a question. What it only says and they do
-    not state is asked about: goods as stated are no full recipe."""
+    it at its word, or says another country than they come from; else worth a question, as is what any of the words that
+    it is `unsure` to say would promise. What it only says and they do not state is asked about: goods as stated are no
+    full recipe."""
     opposed = _opposed(words, goods)
     found = {one: ("misleading", what) for one, what, _ in opposed}
     abroad = _elsewhere(words, goods)
@@ -100,6 +103,7 @@ def misleading(words: tuple[str, ...], goods: str, markets: tuple[str, ...] | No
         serious = (plainly and sign not in sort_of) or sign in firm or (
             lifeless and is_material(base_form(sign)) and not _is_stone(sign)
         )
+        serious = serious and unsure.isdisjoint(sign.split())
         asked = f"{what}: it would mislead" if serious else f"{what}: would it mislead?"
         told.append(_told(sign, kind, asked, markets, serious=serious))
     if not told and (stuffs := _unstated(words, goods)):

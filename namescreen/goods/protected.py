@@ -4,11 +4,13 @@ incomplete (wordlists/curated/protected_signs.txt, evocations.txt): no finding h
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from ..lexicon import Sense, kinds, lexicon
+from ..lexicon import Sense, frequency_languages, kinds, lexicon, translations, zipf
+from ..lexicon.foreign_phrases import phrase_equivalents
+from ..lexicon.phrases import is_saying
 from ..plain_text import some
 from ..tables import open_table
 from ..text import fold, parse
@@ -17,14 +19,16 @@ from .classification import likely_classes
 from .context import FOOD_CLASSES
 from .deception import misleading
 from .evocation import evoked
-from .foreign import known_languages, meanings
+from .foreign import SURE, known_languages, meanings
 from .grounds import languages_of, protecting_first
 from .health import CLAIMS, claim, closed_claims, counts
+from .judged import Meaning
 from .morality import offending
 from .olympic import kept_in, laws_on
 from .phrases import goods_words, items
 from .places import place_of
 from .signs import ORIGIN, SIGNS, Listed, ProtectedSign, all_signs, listed, sorts_of
+from .words import runs
 
 __all__ = ["ProtectedSign", "protected_signs"]
 
@@ -35,6 +39,9 @@ WITHIN = frozenset(("olympic", "red cross", "royal arms", "emblem"))
 """Kinds with laws of their own, which are noticed inside closed names too."""
 SHORTEST_WITHIN, CUT = 6, 2
 """Letters of such a sign that must be left in a blend, and how many it may lose."""
+AS_SMALL_WORDS = 5.5
+"""Zipf value from which a word is as common as the small words of a language (1 in 300 words or so), whatever else it
+names. Ours; common practice, no source."""
 LONGEST_STEM = 9
 SHORTEST_BEFORE_STEM = 2
 TREATED = frozenset("pain ache sore complaint medicine pharmaceutical medicament remedy wound injury".split())
@@ -126,8 +133,10 @@ def _leading(word: str) -> tuple[Sense, ...]:
 def _misleading_abroad(
     name: str, words: tuple[str, ...], goods: str, markets: tuple[str, ...] | None
 ) -> list[ProtectedSign]:
-    """What misleads surely by what words of a name mean in a language of the markets: cuero, on belts of plastic."""
+    """What misleads by what words of a name mean in a language of the markets (cuero, on belts of plastic): serious if
+    that is what its buyers first read in the word, else worth a question."""
     spoken = known_languages(languages_of(markets or (), main=True))[0] if goods else ()
+    asked: list[ProtectedSign] = []
     for language in (one for one in spoken if one != "en"):
         found_there = meanings(name, goods, language, True)
         said = {word: one for word, one in found_there.items() if " " not in word}
@@ -140,11 +149,37 @@ def _misleading_abroad(
         english = tuple(
             part for one in text.split() for part in (said[one].english.split() if said.get(one) else (one,))
         )
-        found = misleading(english, goods, markets) if meant else []
-        if told := [one for one in found if one.serious and one.sign in meant]:
-            return [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}',
-                            told=f'means "{one.sign}", {one.told}') for one in told]  # fmt: skip
-    return []
+        serious = {one.sign for one in misleading(english, goods, markets) if one.serious} if meant else set()
+        if serious.isdisjoint(meant):
+            continue
+        doubtful = {word for word, one in said.items() if not _is_read_first(word, one, words)}
+        unsure = frozenset(part for part, word in meant.items() if word in doubtful)
+        found = misleading(english, goods, markets, unsure)
+        told = [replace(one, sign=meant[one.sign], reason=f'means "{one.sign}", {one.reason}',
+                        told=f'means "{one.sign}", {one.told}')
+                for one in found if one.sign in serious and one.sign in meant]  # fmt: skip
+        if any(one.serious for one in told):
+            return told
+        asked = asked or told
+    return asked
+
+
+def _is_read_first(word: str, meaning: Meaning, words: tuple[str, ...]) -> bool:
+    """Whether readers of a language first take a word of a name for its `meaning`: it is the leading sense of a word
+    that is no guess and no respelling, that is not as common as the small words of a language (antes: before, and
+    suede), and that no phrase of the name holds."""
+    senses = [one for one in translations(word, meaning.language) if not one.guessed]
+    leading = any(one.english == meaning.english and one.score == max(each.score for each in senses) for one in senses)
+    own = not meaning.guessed and not meaning.written_for and meaning.sure >= SURE
+    small = meaning.language in frequency_languages() and zipf(word, meaning.language) >= AS_SMALL_WORDS
+    held = any(word in run and _is_phrase(run) for _, run in runs(words, len(words), 2))
+    return own and (leading or not senses) and not small and not held
+
+
+def _is_phrase(run: Sequence[str]) -> bool:
+    """Whether words are a set phrase of another language or of English, or a saying."""
+    whole = " ".join(run)
+    return bool(phrase_equivalents(tuple(run))) or is_saying(whole) or lexicon().known(whole)
 
 
 def _lacked(run: str, english: str) -> str:

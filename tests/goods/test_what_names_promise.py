@@ -96,3 +96,21 @@ def test_words_stand_in_another_sense_in_set_phrases() -> None:
     assert in_other_sense(("cast", "iron")) == set()
     assert in_other_sense(("rose", "gold")) == set()
     assert in_other_sense(("rose", "gold"), shades=True) == {"gold"}
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market", "serious"),
+    [
+        ("Algodón", "polyester shirts", "ES", True), ("Cuir", "wallets of vinyl", "FR", True),
+        ("Kirsche", "plum jam", "DE", True), ("Legno Puro", "plastic toys", "IT", True),
+        ("Wol", "acrylic hats", "NL", True), ("Hodváb", "polyester scarves", "SK", True),
+        ("Antes del Alba", "cotton socks", "ES", False), ("Ante", "wool coats", "ES", False),
+        ("Kaz", "tea leaves", "NL", False), ("Mori", "apple juice", "IT", False),
+    ],
+)  # fmt: skip
+def test_a_word_of_another_language_misleads_surely_only_if_buyers_first_read_that_in_it(
+    name: str, goods: str, market: str, serious: bool
+) -> None:
+    """Antes is "before" to the Spanish, before it is suede; kaas is Dutch for cheese, and kaz no word at all."""
+    found = protected_signs(name, goods, markets=("GB", market))
+    assert any(one.serious for one in found if one.misleads) is serious
