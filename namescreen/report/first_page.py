@@ -15,7 +15,7 @@ from .coverage import unsearched_markets
 from .findings import MISSED, UNASKED, finding_of, findings, grades, matters, worst, worst_title, worst_words
 from .layout import Either, Part, Table
 from .model import CHECKS, CloseMark, NameEntry, Report
-from .open_markets import held_where, open_markets
+from .open_markets import also_closed, held_where, open_markets
 from .own_findings import depends_on_buyers
 from .questions import general_questions
 from .record import next_steps, title_of
@@ -120,10 +120,10 @@ def _falls(report: Report, rows: Sequence[Standing], entries: Mapping[str, NameE
     apart = [row for row in rows if row.reach < markets and open_markets(entries[row.name], report)]
     whole = [row for row in rows if row not in apart]
     told = []
-    partly = "Falls in some markets, and nothing serious stands in the others"
+    partly = "Falls in some markets, and nothing serious stands in those that are left"
     for those, words in ((whole, "Strike, or ask about first"), (apart, partly)):
         each = ((row.name, entries[row.name]) for row in those)
-        why = ((name, _why_it_falls(one) + _left_in(one, report)) for name, one in each)
+        why = ((name, _why_it_falls(one) + _serious_in(one, report) + _left_in(one, report)) for name, one in each)
         names = [f"{cell(shorten(name, 40))} ({cell(told_of)})" for name, told_of in why]
         more = [plural(len(names) - _MOST_TOLD, "more name")] if len(names) > _MOST_TOLD else []
         told += [f"{words}: {'; '.join([*names[:_MOST_TOLD], *more])}."] if names else []
@@ -141,6 +141,12 @@ def _why_it_falls(entry: NameEntry) -> str:
     if own.bars:
         told.append(own.words)
     return "; ".join(told)
+
+
+def _serious_in(entry: NameEntry, report: Report) -> str:
+    """What is serious in markets where a name that falls elsewhere does not, after why it falls."""
+    told = [f"{shorten(mark, 40)} in {some(markets)}" for mark, markets in also_closed(entry, report).items()]
+    return f"; serious: {some(told)}" if told else ""
 
 
 def _left_in(entry: NameEntry, report: Report) -> str:

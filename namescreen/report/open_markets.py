@@ -10,7 +10,7 @@ from .findings import finding_of, grades, mark_level, matters
 from .model import CloseMark, NameEntry, Report
 from .own_findings import serious_in
 
-__all__ = ["held_where", "lost", "open_markets"]
+__all__ = ["also_closed", "held_where", "lost", "open_markets"]
 
 
 def held_where(found: CloseMark) -> Sequence[str]:
@@ -22,6 +22,26 @@ def open_markets(entry: NameEntry, report: Report) -> tuple[str, ...]:
     """The markets in which nothing serious stands against a name: no mark, and no ground of its own."""
     closed = _closed_by_marks(entry, report.markets) | serious_in(entry, report.markets)
     return tuple(one for one in report.markets if one not in closed)
+
+
+def also_closed(entry: NameEntry, report: Report) -> dict[str, list[str]]:
+    """The marks that are serious, each with the markets where none is a knockout and no office is likely to refuse the
+    name, and where it is the gravest: what else stands against a name that falls elsewhere."""
+    bars = finding_of(entry, OWN_CHECK).bars
+    fallen = serious_in(entry, report.markets) if bars else set()
+    told: dict[str, list[str]] = {}
+    graded = [
+        (found.mark.text, grades(found, held_where(found) or report.markets))
+        for found in matters(entry)
+        if found.bites is not False
+    ]
+    for market in report.markets:
+        here = [(grade[market], text) for text, grade in graded if market in grade]
+        knocked = market in fallen or any(knockout for (knockout, _), _ in here)
+        mark = next((text for (_, level), text in here if level >= Level.SERIOUS), "")
+        if mark and not knocked:
+            told.setdefault(mark, []).append(market)
+    return told
 
 
 def lost(entry: NameEntry) -> int:

@@ -87,7 +87,7 @@ def test_a_name_that_falls_in_some_markets_is_told_apart_from_one_that_falls_in_
     falls = to_markdown(of_four).split("**Falls.** ")[1].splitlines()[0]
     assert falls == (
         "Strike, or ask about first: Nowhere (knockout: DUSKFALL). Falls in some markets, and nothing serious stands "
-        "in the others: Three (knockout: DUSKFALL in DE; left: US, GB and FR)."
+        "in those that are left: Three (knockout: DUSKFALL in DE; left: US, GB and FR)."
     )
 
 
@@ -125,7 +125,13 @@ def test_a_market_where_something_serious_stands_is_not_left(report: Report) -> 
     assert open_markets(entry(knocked, grave), of_four) == ("FR",)
     assert open_markets(entry(knocked, grave, distinctiveness=barred), of_four) == ()
     falls = to_markdown(replace(of_four, names=(entry(knocked, grave, distinctiveness=barred), entry(name="Else"))))
-    assert "nothing serious stands in the others" not in falls
+    assert "nothing serious stands in those that are left" not in falls
+    assert "(knockout: DUSKFALL in DE; serious: DUSKFELL in US and GB)" in to_markdown(
+        replace(of_four, markets=("US", "GB", "DE"), names=(entry(knocked, grave),))
+    )
+    assert "(knockout: DUSKFALL in DE; serious: DUSKFELL in US and GB; left: FR)" in to_markdown(
+        replace(of_four, names=(entry(knocked, grave),))
+    )
 
 
 def test_a_name_that_could_not_be_judged_stands_behind_those_of_its_group(report: Report) -> None:
