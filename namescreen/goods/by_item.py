@@ -28,7 +28,8 @@ def distinctiveness_by_item(
     product: str = "",
 ) -> Distinctiveness | NotChecked:
     """As `distinctiveness`; of a name that is generic or descriptive also what it is for each item of the goods, where
-    that is not the same for all (`Distinctiveness.by_item`)."""
+    that is not the same for all (`Distinctiveness.by_item`). What it is for none of them it is not for all together:
+    it stands as for the item where it is weakest."""
     stated, codes = (None if languages is None else tuple(languages)), tuple(markets or ())
     numbers = tuple(classes)
 
@@ -41,7 +42,11 @@ def distinctiveness_by_item(
     each = [one.text for one in items(goods)]
     if not 1 < len(each) <= MOST:
         return found
-    told = tuple(ItemFinding(text, _called(judged(text))) for text in each)
+    alone = [judged(text) for text in each]
+    free = [one for one in alone if not isinstance(one, NotChecked) and one.called not in BARRING]
+    if len(free) == len(each):
+        return min(free, key=lambda one: (CATEGORIES.index(one.category), one.score))
+    told = tuple(ItemFinding(text, _called(one)) for text, one in zip(each, alone, strict=True))
     return replace(found, by_item=told) if len({one.called for one in told}) > 1 else found
 
 

@@ -20,14 +20,17 @@ from .composition import (
     only_colours,
     only_describes,
 )
+from .context import context
 from .continuum import CATEGORIES, chances, inherent, score
 from .description import EvidenceKind, describe
 from .evidence import values
 from .findings import LanguageFinding, Whole
+from .firms import is_firm_word
 from .judged import Judged
 from .phrases import base_form, items, plain_words
 from .places import place_of
 from .signs import ORIGIN, ProtectedSign
+from .trade_words import term_for
 
 __all__ = [
     "BARRED_SCORE", "NO_CONTENT_WORD", "SAYING", "SAYINGS", "bounded", "category_of", "chances_of", "finding_of",
@@ -42,6 +45,15 @@ in English: a word has many meanings, and the one that fits the goods is chosen.
 PLAIN, ON_LABELS = 0.8, 0.75
 """How plainly a meaning describes the goods where no other is weighed against it; of what labels of such goods say,
 which is no choice among the senses of a dictionary, less is enough."""
+FAINT = 0.6
+"""How plainly a word tells of the goods below which it only hints at them, beside others that do no more: of what
+labels of a ware of another sort say at most. Ours, not fitted."""
+BROUGHT = 0.4
+"""How much a word that brings the goods to mind tells of them from which it is more than a hint. Ours, not fitted."""
+CLEAR = frozenset((EvidenceKind.MATERIAL, EvidenceKind.PLACE, EvidenceKind.SURNAME, EvidenceKind.PURPOSE))
+"""Kinds of evidence that describe however little they weigh."""
+NO_FOOD = frozenset(f"noun.{one}" for one in ("artifact", "object", "phenomenon"))
+"""WordNet's fields of things that nobody eats."""
 GENERIC_SCORE = 0.05
 """The most that the name of the goods themselves scores."""
 SAID_OF_GOODS = 0.5
@@ -183,6 +195,30 @@ def _is_loosely_tied(judged: tuple[Judged, ...], goods: str) -> bool:
     return len(told) < len(judged) or not any(is_part_of(one.word, heads) for one in judged)
 
 
+def _is_faintly_tied(judged: tuple[Judged, ...], goods: str) -> bool:
+    """Whether a name is several words none of which says more of the goods than labels of another ware do, or words for
+    a business: two hints are no description, as the phrase says nothing of the goods (a larder rocket)."""
+    things = [one for one in judged if _is_thing_first(one, goods)]
+    others = [one for one in judged if one not in things and not (things and is_firm_word(one.word, goods))]
+    return len(judged) > 1 and all(map(_is_faint, others))
+
+
+def _is_faint(one: Judged) -> bool:
+    told = one.evidence
+    if told.names_goods or told.kind in CLEAR or one.word.isdecimal():
+        return False
+    close = told.kind is EvidenceKind.ASSOCIATED and told.weight >= BROUGHT
+    return told.weight < FAINT and not close
+
+
+def _is_thing_first(one: Judged, goods: str) -> bool:
+    """Whether a word that may be a food of the kind of the goods is first of all another thing (a rocket)."""
+    term = term_for(one.word, goods) if one.evidence.kind is EvidenceKind.TERM and one.meaning is None else None
+    senses = lexicon().senses(one.word, labelled=False)[:1]
+    thing = context(goods).food and any(each.domain in NO_FOOD for each in senses)
+    return thing and term is not None and not term.of_labels and not term.names_goods
+
+
 def _is_plain(one: Judged) -> bool:
     """Whether the evidence of a word is so plain that no other meaning counts beside it."""
     return one.evidence.weight >= (ON_LABELS if one.evidence.kind is EvidenceKind.TERM else PLAIN)
@@ -229,7 +265,8 @@ def finding_of(
         category, points = "suggestive", RANGES["suggestive"][1]  # an arbitrary word has nothing to do with the goods
     why, whole = strongest.reason(american=american) if strongest else NO_CONTENT_WORD, Whole.NOTHING
     own = category in CATEGORIES[:2] and is_own_compound(plain_words(name), judged, goods)
-    if own or (category in CATEGORIES[:2] and not translated and _is_loosely_tied(judged, goods)):
+    loose = _is_faintly_tied(judged, goods) or (not translated and _is_loosely_tied(judged, goods))
+    if own or (category in CATEGORIES[:2] and loose):
         category, points = "suggestive", OWN_SCORE
     tied = category in CATEGORIES[:2] or any(one.evidence.is_told for one in judged)
     if tied and not translated and _has_two_senses(name, goods, judged):
