@@ -105,7 +105,9 @@ def _without_forms(name: str) -> tuple[str, ...]:
         rest = rest[1:]
     elif len(rest) > 1 and rest[-1] == "the":
         rest = rest[:-1]
-    return rest if len("".join(rest)) >= SHORTEST and not _ARTICLES.issuperset(rest) else words
+    left = "".join(rest)
+    says_nothing = _ARTICLES.issuperset(rest) or left in _LEGAL_FORMS - _WORDS_TOO  # GmbH UK
+    return words if says_nothing or len(left) < SHORTEST else rest
 
 
 def _without_legal_form(
@@ -121,7 +123,7 @@ def _without_legal_form(
 
 def _form_at_end(words: Sequence[str], name: str) -> int:
     """How many of the last words are a legal form; 0 if none is."""
-    if words[-1] in _BRANDS:
+    if len(words) > 1 and words[-1] in _BRANDS:
         return 1
     for count in range(min(_LONGEST_FORM, len(words) - 1), 0, -1):
         form = "".join(words[-count:])

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, example, given
 from hypothesis import strategies as st
 
 from namescreen.closeness import compare
@@ -108,6 +108,26 @@ def test_what_may_tell_less_is_seen_beforehand(name: str) -> None:
     "name", ["The Limited", "The Company", "Blue Spa", "Ltd", "Limited Edition", "This Is", "La Paz", "A B", "Is"]
 )
 def test_a_name_of_such_words_alone_keeps_them_and_so_do_words_that_are_none(name: str) -> None:
+    assert telling_part(name, "") == name
+
+
+SAY_NOTHING = (*FORMS, *TERRITORIES, "The", "Les", "&", "of")
+
+
+@given(st.lists(st.sampled_from(SAY_NOTHING), min_size=1, max_size=4).map(" ".join))
+@example("Brands UK")
+@example("Brand International")
+@example("GmbH UK")
+def test_a_name_of_any_such_words_is_compared_and_keeps_what_can_be_read(name: str) -> None:
+    part = telling_part(name, "")
+    assert part
+    assert part == name or may_tell_less(name, parse(name).words)
+    assert telling_part(part, "") or not parse(name).words
+    assert 0 <= compare(name, "Tugboat").overall < ADDED
+
+
+@pytest.mark.parametrize("name", ["Brand UK", "Brands International", "Brands", "GmbH UK", "Ltd Europe", "LLC USA"])
+def test_a_form_and_a_territory_alone_stay(name: str) -> None:
     assert telling_part(name, "") == name
 
 
