@@ -57,11 +57,11 @@ class Ahead(Generic[Item, Result]):
         """The result for `item`; raises what the work raises. Takes steps of `meanwhile` while it has to wait."""
         if item not in self._done:
             self._tell([item], soon=True)
-        while self._link is not None and item in self._waiting:
+        while (link := self._link) is not None and item in self._waiting:  # which a step may find broken
             try:
-                while not self._link.poll() and all(next(meanwhile, _DONE) is not _DONE for _ in range(_STEPS)):
+                while not link.poll() and all(next(meanwhile, _DONE) is not _DONE for _ in range(_STEPS)):
                     pass
-                done, failed, result = self._link.recv()
+                done, failed, result = link.recv()
             except (EOFError, ConnectionError):  # the process was ended: what is left is done here
                 self._link = None
             else:

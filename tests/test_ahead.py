@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import itertools
+import multiprocessing
 import os
 import sys
 import time
+from collections.abc import Iterator
 
 import pytest
 
@@ -103,3 +105,19 @@ def test_work_goes_on_here_where_the_process_was_ended(helpers: int) -> None:
     work.expect([os.getpid()])
     assert work(os.getpid()) == os.getpid()
     assert work(os.getpid()) == os.getpid()
+
+
+def test_work_goes_on_here_where_the_process_is_ended_while_it_is_waited_for(helpers: int) -> None:
+    before = set(multiprocessing.active_children())
+    work = Ahead(slowly, nothing)
+
+    def steps() -> Iterator[None]:
+        yield
+        for process in set(multiprocessing.active_children()) - before:
+            process.kill()
+            process.join()
+        work.expect([5, 6])
+        yield from itertools.repeat(None, 50)
+
+    assert work(3, steps()) == 3
+    assert work(5) == 5
