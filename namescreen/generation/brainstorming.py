@@ -227,8 +227,8 @@ class Candidates(Iterator[Candidate]):
         self._gather()
         in_hand: list[Judged] = []
         fruitless = 0
-        while self._streams or in_hand:
-            fresh = self._wave() if self._streams else []
+        while self._streams or self._drawn or in_hand:
+            fresh = self._wave() if self._streams or self._drawn else []
             fruitless = 0 if fresh else fruitless + 1
             if fruitless == _PATIENCE:
                 self._streams.clear()

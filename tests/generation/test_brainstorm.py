@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from itertools import islice
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from namescreen import readings
+from namescreen.ahead import Ahead
 from namescreen.brief import Brief, Concept
 from namescreen.errors import InputError
 from namescreen.generation import CONSTRUCTIONS, Candidate, Taste, brainstorm, candidates
@@ -89,6 +91,23 @@ def test_one_construction_can_be_asked_for(name: str, studio: Brief) -> None:
     found = brainstorm(wide, limit=5, constructions=[name])
     assert len(found) == 5
     assert {candidate.construction for candidate in found} == {name}
+
+
+@pytest.mark.parametrize("constructions", [("foreign",), ("foreign", "figure"), ("saying", "figure")])
+def test_no_name_is_lost_where_the_next_wave_is_drawn_meanwhile(
+    constructions: tuple[str, ...], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    brief = Brief(concepts=(Concept("wind"), Concept("string"), Concept("sky")), goods="kites", seed=1)
+    alone = brainstorm(brief, limit=5_000, constructions=constructions)
+    here = Ahead.__call__
+
+    def after_all_else(self: Ahead[Any, Any], item: object, meanwhile: Iterator[object]) -> object:
+        for _ in meanwhile:
+            pass
+        return here(self, item)
+
+    monkeypatch.setattr(Ahead, "__call__", after_all_else)
+    assert brainstorm(brief, limit=5_000, constructions=constructions) == alone
 
 
 def test_a_construction_may_be_named_in_any_case(studio: Brief) -> None:
