@@ -27,6 +27,8 @@ COVERED, SYNONYM = 0.5, 0.85
 """How surely one must cover the other, and how close in meaning their heads are, to be one thing."""
 NEAR = 0.25
 """The association from which two things are not held apart."""
+ONE_SENSE = 0.6
+"""The chance of one class from which a word is surely used of one thing (robes, bath robes). Ours."""
 _CARE = frozenset(
     "wax oil cream balm polish cleaner conditioner dressing care soap spray shampoo restorer protector grease".split()
 )
@@ -62,8 +64,20 @@ def is_for(one: Item, other: Item) -> bool:
 
 
 def _serves(one: Item, other: Item) -> float:
-    by_thing = max((_is_it(thing, other) for thing in things_served(one)), default=0.0)
+    things = things_served(one)
+    meant = (thing for thing in things if not _is_another(thing, other, things))
+    by_thing = max((_is_it(thing, other) for thing in meant), default=0.0)
     return by_thing or (PART if _cares_for_stuff(one, other) else 0.0)
+
+
+def _is_another(thing: Item, other: Item, beside: tuple[Item, ...]) -> bool:
+    """Whether goods are another thing of the same name than the one served, which is read with what is served `beside`
+    it: laptops and tablets are no tablets of paracetamol."""
+    told = [one for one in beside if one.head != thing.head and _associated(one, thing) >= NEAR]
+    said = bool(other.modifiers or other.rest) and thing.head == other.head and bool(told)
+    return said and max(chance_of_one_class(one.text, other.text) for one in (thing, *told)) < ONE_SENSE and all(
+        chance_of_one_class(one.text, other.text) < ONE_NAME for one in told
+    )
 
 
 @lru_cache(maxsize=1 << 14)

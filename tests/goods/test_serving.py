@@ -6,7 +6,7 @@ import pytest
 
 from namescreen.goods import Relatedness, items, relatedness
 from namescreen.goods.mentions import is_aside, without_likeness
-from namescreen.goods.serving import serve_apart, serve_one_thing, things_served
+from namescreen.goods.serving import serve_apart, serve_one_thing, serves, things_served
 
 
 @pytest.mark.parametrize(
@@ -103,3 +103,18 @@ def test_what_is_only_mentioned_relates_nothing(one: str, other: str) -> None:
     found = relatedness(one, other)
     assert isinstance(found, Relatedness)
     assert found.score < 0.2
+
+
+@pytest.mark.parametrize(
+    ("goods", "others", "served"),
+    [
+        ("rucksacks for laptops and tablets", "tablets of paracetamol", False),
+        ("sleeves for laptops and tablets", "headache tablets", False),
+        ("sleeves for laptops and tablets", "tablet computers", True),
+        ("sleeves for laptops and tablets", "tablets", True),
+        ("racks for knives and forks", "garden forks", True),
+    ],
+)
+def test_a_thing_is_read_with_what_is_served_beside_it(goods: str, others: str, served: bool) -> None:
+    (other,) = items(others)
+    assert any(serves(one, other) for one in items(goods)) is served
