@@ -51,7 +51,7 @@ def own_finding(entry: NameEntry, part: Distinctiveness) -> Finding:
         if first.serious:  # however distinctive it is, others may not register it
             where, reach = _kept_where(part), len(part.barred_in) or EVERYWHERE
             return Finding(OWN_CHECK, Level.SERIOUS, told, 0.0, True, part.shown, reach, where)
-        told = _may_deceive(part) if first.misleads else told
+        told = _may_deceive(part) if first.misleads else told + perhaps
         told += f"; {scored}{by_market(entry, part)}" if level > Level.NOTHING else ""
         return Finding(OWN_CHECK, max(level, Level.LOOK), told, part.score, reach=EVERYWHERE)
     if level is Level.NOTHING and not bars and part.places:

@@ -211,6 +211,15 @@ def test_deception_is_a_verdict_of_its_own(
     assert "law" not in found.evidence
 
 
+def test_what_may_deceive_is_told_beside_another_sign_that_is_asked_about() -> None:
+    royal = ProtectedSign("regal", False, "may suggest patronage; from memory", "an office", (), False, "patronage")
+    walnut = ProtectedSign("walnut", False, "says it; from memory", "an office", (), True, "says it")
+    part = Distinctiveness("suggestive", 0.6, protected=(royal, walnut), markets=views(US="suggestive"))
+    told = finding_of(entry(name="Regal Walnut", distinctiveness=part), "distinctiveness").evidence
+    assert '"regal"' in told
+    assert 'may deceive: "walnut"' in told
+
+
 def test_a_word_that_few_understand_is_told_apart_from_no_bar(report: Report) -> None:
     seen = (
         MarketView("DE", "generic", 0.04, ground="generic", language="de"),
