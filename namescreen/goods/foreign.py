@@ -33,7 +33,7 @@ from .ware_names import ware_names
 from .wording import in_english
 from .words import runs
 
-__all__ = ["COMMON", "in_every_language", "known_languages", "meanings", "read_by_law", "reading_in"]
+__all__ = ["COMMON", "known_languages", "meanings", "read_by_law", "reading_in"]
 
 COMMON = ("es", "fr", "it", "de", "pt", "nl")
 """The languages used if none is named: those that most buyers are assumed to know or ask about."""
@@ -350,13 +350,6 @@ def reading_in(
     """The content words of `name` as buyers of `language` read it; None if it has no word of that language."""
     found = meanings(name, goods, language, asked)
     return read(name, goods, found, surnames=surnames) if found else None
-
-
-def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
-    """The reading that describes most plainly, in English and the common languages: what the weights are fitted on."""
-    english = read(name, goods, {})
-    others = [found for one in COMMON if one in languages() and (found := reading_in(name, goods, one, asked=False))]
-    return max((english, *others), key=lambda judged: min((one.evidence.weight for one in judged), default=0.0))
 
 
 def read_by_law(laws: Iterable[str], held: Iterable[str]) -> tuple[str, ...]:

@@ -17,7 +17,7 @@ from ..text import parse
 from ..text.inflection import other_number
 from .crowd import divided, says_little
 
-__all__ = ["TakenOver", "holds_whole", "house_words", "is_credited", "one_holds_the_other", "taken_over"]
+__all__ = ["TakenOver", "holds_whole", "house_words", "is_credited", "taken_over"]
 
 _JOINING = frozenset(("and", "und", "et", "y", "e", "en", "och", "og"))
 """What joins two names, & among them, which is read as "and"."""
@@ -104,12 +104,6 @@ def is_credited(found: TakenOver, mark: Mark) -> bool:
     if found.by_mark or found.left_out or mark.status != "live":
         return False
     return not all(says_little(word, mark.goods) for word in found.common.split())
-
-
-def one_holds_the_other(name: str, mark: Mark) -> bool:
-    """Whether all of a name stands in a registered mark, or all of it in the name, however the words are spaced. If
-    they are close as a whole too, the mark is credited with some distinctiveness though what they share describes."""
-    return mark.status == "live" and (holds_whole(mark.text, name) or holds_whole(name, mark.text))
 
 
 def holds_whole(text: str, held: str) -> bool:

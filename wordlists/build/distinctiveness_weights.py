@@ -20,8 +20,10 @@ from sources import write_table
 
 from namescreen.goods.composition import composition
 from namescreen.goods.continuum import CATEGORIES, PLACES
-from namescreen.goods.evidence import NAME, WORD, values
-from namescreen.goods.foreign import in_every_language
+from namescreen.goods.evidence import NAME, WORD, read, values
+from namescreen.goods.foreign import COMMON, reading_in
+from namescreen.goods.judged import Judged
+from namescreen.lexicon import languages
 from namescreen.tables import table_bytes
 
 HERE = Path(__file__).resolve().parent.parent
@@ -97,6 +99,13 @@ def auc(scores: Floats, positive: NDArray[np.bool_]) -> float:
     """The chance that a registrable name scores above another."""
     above, below = scores[positive], scores[~positive]
     return float(((above[:, None] > below).sum() + 0.5 * (above[:, None] == below).sum()) / (len(above) * len(below)))
+
+
+def in_every_language(name: str, goods: str) -> tuple[Judged, ...]:
+    """The reading that describes most plainly, in English and the common languages."""
+    english = read(name, goods, {})
+    others = [found for one in COMMON if one in languages() and (found := reading_in(name, goods, one, asked=False))]
+    return max((english, *others), key=lambda judged: min((one.evidence.weight for one in judged), default=0.0))
 
 
 def _values(name: str, goods: str) -> dict[str, float]:
