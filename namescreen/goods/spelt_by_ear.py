@@ -18,7 +18,7 @@ from ..text import fold
 from .phrases import items, plain_words
 from .wording import in_english
 
-__all__ = ["nearly_spelt_for", "skeleton", "spelt_for", "without_vowels"]
+__all__ = ["is_nearly", "nearly_spelt_for", "skeleton", "spelt_for", "without_vowels"]
 
 _HEARD = (
     ("sch", "S"), ("sh", "S"), ("tsch", "C"), ("tch", "C"), ("cz", "C"), ("sz", "S"), ("ch", "S"), ("ck",
@@ -107,6 +107,12 @@ def nearly_spelt_for(word: str, goods: str, language: str) -> tuple[str, str]:
     near = ((_errors(mine, stem), stem) for stem in _own_stems(goods, language))
     _, best = min((one for one in near if one[0] <= 2), default=(0, ""))
     return _own_stems(goods, language).get(best, ("", ""))
+
+
+def is_nearly(word: str, other: str) -> bool:
+    """Whether two folded words are one as heard, but for the ending or a letter or two (aquarelle, acquerello)."""
+    stems = _stem(word), _stem(other)
+    return min(map(len, stems)) >= SHORTEST_STEM and _errors(*stems) <= 2
 
 
 def _errors(one: str, other: str) -> int:

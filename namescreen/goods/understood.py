@@ -7,11 +7,13 @@ from functools import lru_cache
 from rapidfuzz.distance import JaroWinkler, Levenshtein
 
 from ..lexicon import frequency_languages, lexicon, zipf
-from ..lexicon.translation import equivalents_in
+from ..lexicon.translation import equivalents_in, listed_translations
 from ..territories import EU_MEMBERS, understood_in
+from ..text import fold
 from .grounds import languages_of
-from .judged import Judged
+from .judged import Judged, Meaning
 from .places import is_settled_place
+from .spelt_by_ear import is_nearly
 from .trade_table import is_term
 
 __all__ = ["is_like_own", "is_understood"]
@@ -28,6 +30,8 @@ LEAST_PART = 4
 LIKE, SAME_LETTERS, LEAST_LIKE = 0.84, 0.55, 5
 """How like a word (Jaro-Winkler), with how many letters in place (Levenshtein), and how long must be what the buyers'
 own language says for the same, for them to see it in a strange one: lavanda, Lavendel. Ours, not fitted."""
+LISTED = 0.9
+"""How sure an English word must be a meaning for English to have it beside the one that a word is told by. Ours."""
 
 
 def is_understood(plain: tuple[Judged, ...], law: str) -> bool:
@@ -42,7 +46,7 @@ def is_understood(plain: tuple[Judged, ...], law: str) -> bool:
         return any(zipf(word, one) >= KNOWN for one in read)
 
     def understood(word: str) -> bool:  # a compound by its parts: weatherproof
-        if word.isdecimal() or is_settled_place(word) or _is_alike(word, word, law):
+        if word.isdecimal() or is_settled_place(word) or _is_alike(word, Meaning(word, "en"), law):
             return True
         if is_term(word) and not lexicon().known(word):  # argan: no dictionary of English has it either
             return True
@@ -59,15 +63,19 @@ def is_like_own(judged: tuple[Judged, ...], law: str) -> bool:
     of theirs for it (Matratzen Concord, C-421/04, asks what they understand)."""
     foreign = [one for one in judged if one.meaning and one.meaning.english]
     others = tuple(one for one in judged if one.meaning is None)
-    alike = all(one.meaning and _is_alike(one.word, one.meaning.english, law) for one in foreign)
+    alike = all(one.meaning and _is_alike(one.word, one.meaning, law) for one in foreign)
     return bool(foreign) and alike and is_understood(others, law)
 
 
 @lru_cache(maxsize=1 << 12)
-def _is_alike(word: str, english: str, law: str) -> bool:
+def _is_alike(word: str, meaning: Meaning, law: str) -> bool:
+    english = meaning.english
     own = {english} if law not in EU_MEMBERS or understood_in(law, "en") else set()
-    own.update(one for language in languages_of((law,)) for one in equivalents_in(english, language))
-    return any(
+    if own:  # English may have the word itself, beside the one that it is told by: aquarelle
+        senses = listed_translations(meaning.written_for or word, meaning.language, compounds=False)
+        own.update(one.english for one in senses if one.score >= LISTED)
+    own.update(fold(one) for language in languages_of((law,)) for one in equivalents_in(english, language))
+    return any(is_nearly(word, one) for one in own) or any(
         min(len(word), len(one)) >= LEAST_LIKE
         and JaroWinkler.similarity(word, one) >= LIKE
         and Levenshtein.normalized_similarity(word, one) >= SAME_LETTERS

@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 
 from namescreen.goods import Distinctiveness, distinctiveness, protected_signs
-from namescreen.goods.spelt_by_ear import key, nearly_spelt_for, spelt_for, without_vowels
+from namescreen.goods.spelt_by_ear import is_nearly, key, nearly_spelt_for, spelt_for, without_vowels
 
 
 @pytest.mark.parametrize(
@@ -83,3 +83,13 @@ def test_such_a_name_is_told_before_what_its_letters_look_like() -> None:
     found = distinctiveness("Aquarella", "watercolour paints for artists", markets=("AT", "IT"))
     assert isinstance(found, Distinctiveness)
     assert {one.market for one in found.markets if one.category == "descriptive"} >= {"AT", "IT"}
+
+
+def test_a_word_of_many_languages_is_known_to_each_in_its_own_spelling() -> None:
+    """Aquarelle, acquerello; English dictionaries have aquarelle as well (from memory)."""
+    assert is_nearly("aquarelle", "acquerello")
+    assert not is_nearly("aquila", "acquerello")
+    found = distinctiveness("Aquarelle", "watercolour paints for artists", markets=("GB", "AT", "IT"))
+    assert isinstance(found, Distinctiveness)
+    told = {one.market: one.category for one in found.markets}
+    assert all(told[market] in ("generic", "descriptive") for market in ("GB", "AT", "IT"))
