@@ -15,6 +15,7 @@ from .phrases import base_form
 from .places import place_of
 from .proper_names import is_surname
 from .purposes import is_use
+from .tells import EvidenceKind
 from .uses import USED_BY, used_abroad
 
 __all__ = ["states_use"]
@@ -39,21 +40,21 @@ _WHEN = {
     "nb": "for etter",
 }  # fmt: skip
 """What stands before the act or meal at which goods are used."""
-_ARTICLES = frozenset(
-    "the a an my your our der die das den dem des ein eine le la les l un une de du d des el los las lo del il gli i "
-    "della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu tus su mi al "
-    "na do for fur para per pour alla det en ett din ditt dina all every".split()
+_BETWEEN = frozenset(
+    "of the a an my your our der die das den dem des ein eine le la les l un une de du d des el los las lo del il gli "
+    "i di da van della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu tus "
+    "su mi al na do for fur para per pour alla det en ett din ditt dina all every".split()
 )
 """What may stand between."""
-_PERSONS, _ACTS = frozenset(("noun.person", "noun.group")), frozenset(("noun.act", "noun.event", "noun.time"))
-_MEALS = frozenset(
-    "breakfast brunch lunch dinner supper picnic barbecue snack dessert run race ride shower bath shave workout gym "
-    "sun "
-    "sleep school work surf swim ski hike garden kitchen bathroom bedroom beach car office home house balcony terrace "
-    "patio camping nursery workshop garage boat nature travel".split()
+_PEOPLE = frozenset(
+    "kid child boy girl man woman lady gentleman teen teenager adult senior pensioner toddler infant baby family "
+    "couple beginner novice student pupil mother father mum mom mummy mommy dad daddy parent grandmother grandfather "
+    "grandma grandpa granny grandad grandparent sister brother son daughter husband wife newborn expat".split()
 )
-"""Meals, sports and places of use, whose words have other senses before these."""
-_FEW_SENSES, LEAST_SURE, TIED = 6, 0.3, 0.5
+"""People by age, sex, family and skill: goods of any kind may be made for them, or given to them."""
+_HEAD_FIRST = frozenset(("fr", "es", "it", "pt", "pl"))
+"""The languages in which what a noun is further said to be mostly follows it."""
+_FEW_SENSES, LEAST_SURE, TIED = 4, 0.3, 0.5
 """How many senses of a foreign word are looked at, how sure each must be, and how plainly one must be said of the
 goods. Ours; common practice, no source."""
 _GOODS = 34
@@ -76,7 +77,7 @@ def states_use(words: tuple[str, ...], goods: str, held: Iterable[str]) -> str:
 def _states_use(words: tuple[str, ...], goods: str, language: str) -> bool:
     when = words[0] not in _FOR[language].split()
     rest = words[1:]
-    while len(rest) > 1 and rest[0] in _ARTICLES:
+    while len(rest) > 1 and rest[0] in _BETWEEN:
         rest = rest[1:]
     whole = " ".join(rest)
     if len(rest) > 3 or not whole:
@@ -85,7 +86,7 @@ def _states_use(words: tuple[str, ...], goods: str, language: str) -> bool:
     if meant:
         return any(_is_use(one, goods, when=when) for one in meant)
     each = [_meant(word, language) for word in rest]
-    return all(each) and any(_is_use(one, goods, when=when) for one in each[-1 if language == "en" else 0])
+    return all(each) and any(_is_use(one, goods, when=when) for one in each[0 if language in _HEAD_FIRST else -1])
 
 
 def _meant(run: str, language: str) -> tuple[str, ...]:
@@ -99,20 +100,15 @@ def _meant(run: str, language: str) -> tuple[str, ...]:
 
 
 def _is_use(english: str, goods: str, *, when: bool) -> bool:
-    """Whether an English word is one for who uses goods, or for what they are; with `when` for an act or a meal."""
+    """Whether an English word or phrase says who uses such goods, or for what; with `when`, at which act or time. Any
+    act, time or person will not do: it must be one of these goods."""
     base = base_form(english)
     own_name = place_of(english) is not None or (is_surname(english) and english not in USED_BY)
     if own_name or kinds(english) & {"laudatory"}:
         return False
-    if is_use(english, goods) or is_use(base, goods) or base in _MEALS:
-        return True
-    senses = [one.domain for form in (english, english.replace(" ", "-"), base, base.replace(" ", "-"))
-              for one in lexicon().senses(form, labelled=False)[:1]]  # fmt: skip
-    if any(one in _ACTS for one in senses) and base != "everyday":
-        return True
-    if when:
-        return False
-    if any(one in _PERSONS for one in senses) or base in USED_BY:
+    if is_use(english, goods) or (not when and base in _PEOPLE):
         return True
     found = judge_phrase(english, goods)
-    return found is not None and found.evidence.weight >= TIED and found.evidence.is_told
+    if found is None or found.evidence.kind is EvidenceKind.SORT:  # a king size makes no kings of its sleepers
+        return False
+    return found.evidence.weight >= TIED and found.evidence.is_told

@@ -19,7 +19,7 @@ beekeeper bee_keeper apiarist apiary
 baker home_baker home_baking baking weekend_baker bakery bake_day baking_day
 : flour, baking, bakeware, cake tin, loaf, bread, proofing, banneton, whisk, rolling pin, oven, yeast, dough, pan,
   apron, mixing bowl, cookie, biscuit cutter, sprinkle
-cook chef home_cook kitchen kitchen_helper kitchenhelper cooking cook_at_home
+cook chef home_cook kitchen cooking cook_at_home
 : kitchen, cookware, pan, pot, knife, apron, spatula, spoon, ladle, peeler, grater, chopping board, cutting board,
   utensil, salt, spice, oven glove, oil, mortar, tea towel, sauce
 barista brewer coffee_lover coffee_break morning_coffee morning_brew coffee_time elevenses
@@ -93,7 +93,7 @@ traveller traveler globetrotter travel trip journey voyage holiday vacation week
 : travel, luggage, suitcase, bag, toiletry, passport, wallet, backpack, rucksack, pillow, holdall, washbag, adapter,
   flask, toiletry bag, packing, mat
 driver motorist car road
-: car, driving, glove, dashboard, windscreen, vehicle
+: phone holder, phone mount, cup holder, air freshener, sunshade, car, driving, glove, dashboard, windscreen, vehicle
 baby newborn toddler infant nursery babies first_steps first_step little_one little_ones bathtime bath_time bedtime
   playtime nap_time naptime mealtime tummy_time new_mum mother_to_be kids children child playroom
 : baby, toddler, infant, child, children, pyjamas, swaddle, muslin, bib, blanket, shoe, bootee, toy, bath, nappy,
@@ -114,9 +114,9 @@ breakfast brunch lunch dinner supper picnic picnic_time barbecue bbq grill snack
   sausage, cheese, food
 wake_up good_morning rise_and_shine sunrise morning early_bird
 : coffee, tea, alarm, clock, cereal, breakfast, muesli, granola
-good_night goodnight night_time nighttime sleep sleeping slumber snooze lullaby
+good_night goodnight night_time nighttime bedtime sleep sleeping slumber snooze lullaby
 : pyjamas, pillow, mattress, blanket, duvet, herbal tea, nightlight, mask, nightdress, bed, bedding, cot, sheet,
-  earplug
+  earplug, night light, light, lamp
 festival festival_goer festivalgoer concert gig raver camping_trip
 : poncho, tent, raincoat, boot, backpack, earplug, sleeping bag, wellington, bag, blanket, chair, water bottle, hat,
   sunscreen, power bank
@@ -147,10 +147,10 @@ bathtime bath_time bath bath_night bath_day bath_hour shower_time spa_day spa_ni
   mask, lotion, scrub, shampoo
 shave shaving shave_day wet_shave morning_shave barbershop beard_day
 : shaving, razor, brush, soap, balm, bowl, strop, oil, towel, foam, cream
-workout post_workout pre_workout gym gym_day gym_goer training leg_day home_gym crossfit yoga yogi pilates spin_class
+workout post_workout pre_workout gym gym_day gym_goer training leg_day home_gym yoga yogi pilates spin_class
   cardio stretch stretching weightlifting lifter athlete triathlete cool_down warm_up rest_day
 : protein, bar, shake, band, mat, towel, bottle, bag, legging, short, glove, strap, block, dumbbell, kettlebell, chalk,
-  shoe, sock, belt, electrolyte, drink, roller, top, vest, cushion, headband, weight
+  shoe, sock, belt, electrolyte, drink, roller, top, vest, cushion, headband, weight, shower gel, deodorant, towel
 sewing sewing_room sewing_box quilter quilting dressmaker dressmaking embroiderer embroidery crafter crafting craft_room
   craft_night knitter knitting knitting_night crocheter crochet spinner spinning weaver weaving tailor
 : pin, pin cushion, pincushion, needle, thread, scissors, fabric, yarn, wool, hook, hoop, loom, spindle, thimble, tape,
@@ -186,18 +186,18 @@ potager vegetable_garden kitchen_garden veg_patch vegetable_patch vegetable_plot
 : garden, gardening, hoe, trowel, glove, spade, fork, rake, seed, planter, flowerpot, pot, watering can, shears, hose,
   compost, kneeler, tool, furniture, chair, table, parasol, lantern, shovel, secateurs, mower, fertilizer, fertiliser,
   twine, label, trug, kneeling pad, pad, lamp, grass, hand tool
-fishing fishing_trip fishing_day fisherman fishermen anglers angling carp_fishing on_the_lake by_the_river
+fishing fishing_trip fishing_day fisherman fisher angler angling carp_fishing lake river
 : box, lure, rod, bait, tackle, reel, vest, waistcoat, line, hook, net, boot, chair, tent, flask, hat, knife, bag,
   thermos flask, vacuum flask, tackle box
-running runners after_the_run before_the_run parkrun marathon_day
+running runner run race marathon_day trail_runner jogger jogging
 : sock, belt, shoe, legging, cap, bar, drink, gel, electrolyte, short, vest, bottle, headlamp, energy bar
-hikers hiking summit trail_run mountain_day day_out backpacking
+hiker hiking walker trekking summit trail_run mountain_day day_out backpacking
 : bottle, boot, sock, backpack, rucksack, flask, jacket, pole, bar, snack, towel, mug, stove, map, hat, drinking bottle
 travel_companion traveling traveling_companion overnight cabin_bag city_break city_trip business_trip jet_setter
 : bag, washbag, toiletry bag, case, pillow, adapter, suitcase, bottle, wallet, pouch, organiser, lock, tag, mug
 coffee_break tea_break break_time lunch desk_lunch packed_lunch office_lunch school_lunch lunch_hour elevenses fika
 : mug, cup, box, bento, flask, jar, bag, biscuit, tin, cutlery, thermos, bread, cake, saucer, lunch box
-baking cookie_baking christmas_baking baking_fun cake_day
+baking cookie_baking cake_day
 : cutter, tin, whisk, rolling pin, flour, bowl, mould, icing, sprinkle, oven, apron, biscuit cutter, cake, scale, tray
 pizza pizza_night pizza_party pasta_night taco_night curry_night sushi_night fondue_night cheese_night movie_night
   film_night games_night game_night poker_night
@@ -220,6 +220,12 @@ stocking_filler stocking_fillers secret_santa new_home housewarming house_warmin
 bike_commuter bike_commute bike_ride cycle_to_work bikepacker bikepacking gravel_ride mountain_biker roadie touring
   cycle_tour
 : trouser, rain, pannier, light, helmet, cape, bag, glove, lock, bell, saddle, jersey, poncho, jacket, backpack
+painting sketching drawing decorating watercolour
+: brush, paintbrush, easel, canvas, palette, paint, paper, roller, sheet, tape, apron, overall, sketchbook
+relaxing relaxation meditation meditating massage
+: candle, incense, bath salt, bath, oil, herbal tea, diffuser, cushion, blanket, mat, hammock, pillow, armchair
+pregnancy maternity expectant_mother mother_to_be postpartum
+: pillow, oil, balm, cream, lotion, tea, legging, bra, dress, belt, jeans, tights, vitamin
 winter summer rainy_day rain snow_day autumn spring frost sunny_day
 : coat, jacket, glove, hat, scarf, boot, umbrella, sandal, sunhat, tyre, duvet, sock, raincoat, wellington, sledge,
   fleece

@@ -75,3 +75,33 @@ def test_a_use_is_stated_in_the_language_of_its_small_words() -> None:
     assert states_use(("before", "breakfast"), "coffee", ()) == "en"
     assert states_use(("for", "sale"), "tables", ()) in ("", "en")
     assert states_use(("gardeners",), "trowels", ()) == ""
+
+
+@pytest.mark.parametrize(
+    ("name", "goods", "market"),
+    [
+        ("Before Breakfast", "coffee beans", "GB"), ("After the Gym", "protein bars", "GB"),
+        ("Before the Race", "energy gels", "GB"), ("After Dinner", "chocolate mints", "GB"),
+        ("Nach dem Sport", "Duschgel", "DE"), ("Po Kąpieli", "ręczniki", "PL"), ("Dopo il Bagno", "accappatoi", "IT"),
+        ("For Women", "razors", "GB"), ("Für Kinder", "Fahrräder", "DE"), ("For Knitters", "yarn", "GB"),
+        ("For the Kitchen", "knives", "GB"), ("Till Köket", "knivar", "SE"), ("For Relaxing", "scented candles", "GB"),
+        ("Pour la Plage", "serviettes de plage", "FR"), ("Hora de la Siesta", "hamacas", "ES"),
+    ],
+)  # fmt: skip
+def test_a_time_act_or_user_of_these_goods_is_stated(name: str, goods: str, market: str) -> None:
+    assert _is_barred(name, goods, market)
+
+
+@pytest.mark.parametrize("goods", ["phone cases", "garden trowels", "kitchen knives"])
+@pytest.mark.parametrize(
+    ("name", "market"),
+    [
+        ("After the Trial", "GB"), ("Before Midnight", "GB"), ("Pre War", "US"), ("For Heretics", "GB"),
+        ("For the Widow", "GB"), ("Before the Eclipse", "GB"), ("After Curfew", "GB"), ("For Smugglers", "US"),
+        ("Für Ritter", "DE"), ("Vor dem Urteil", "DE"), ("Pour les Corsaires", "FR"), ("Para Piratas", "ES"),
+        ("Depois do Baile", "PT"), ("Voor de Koning", "NL"), ("Dla Zbója", "PL"), ("Efter Stormen", "SE"),
+        ("Per i Poeti", "IT"), ("Nach alter Eule", "DE"),
+    ],
+)  # fmt: skip
+def test_any_time_act_or_person_is_not(name: str, goods: str, market: str) -> None:
+    assert not _is_barred(name, goods, market)
