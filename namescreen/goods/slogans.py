@@ -50,6 +50,39 @@ LONGEST_ROLE = 2
 """The most words that differ in a message: proud to be a pastry chef."""
 
 
+_FROM = {
+    "en": "oven farm field fields garden gardens press grill griddle orchard sea hive bakery kitchen tap tree vine "
+    "loom dairy mill roaster smokehouse source ground forge kiln butcher baker maker factory workshop stove",
+    "de": "ofen hof feld garten fass baum bauer bauern backer meer grill werk hersteller erzeuger imker metzger "
+    "muller handwerker acker stall fischer bauernhof blech rost pfanne natur region manufaktur werkstatt kuche "
+    "herd holzofen steinofen backofen",
+    "fr": "four champ champs jardin jardins mer ferme ruche verger potager vigne source atelier terroir producteur "
+    "moulin fournil grill",
+    "es": "horno campo huerto huerta mar granja jardin colmena arbol mata molino vina productor fabrica taller obrador",
+    "it": "forno campo campi orto mare fattoria giardino alveare albero mulino vigna produttore fabbrica bottega "
+    "frantoio griglia",
+    "nl": "oven boer land veld tuin zee boerderij bakker molen boom imker fabriek pers grill bron akker ambachtsman",
+    "sv": "ugnen garden havet tradgarden bonden akern faltet kupan kvarnen bageriet fabriken grillen jorden",
+    "pl": "pieca pola ogrodu sadu morza gospodarstwa ula mlyna drzewa rolnika producenta piekarni grilla fabryki "
+    "krzaka pasieki wsi patelni",
+    "pt": "forno campo horta mar quinta jardim colmeia arvore pomar moinho produtor fabrica oficina lagar",
+}
+"""What goods come fresh from, folded."""
+_FRESHLY = {
+    "fr": "sorti sortie cuit cuite cueilli cueillie moulu moulue presse pressee prepare preparee peche torrefie "
+    "torrefiee coupe coupee",
+    "es": "hech hornead cogid molid tostad salid pintad exprimid recolectad cosechad pescad cortad cocid amasad "
+    "ordenad sacad prensad planchad lavad",
+    "pl": "mielone mielona mielony palone palona palony pieczone pieczony pieczona wyciskane wyciskany tloczone "
+    "tloczony tloczona zbierane zrywane parzone parzona robione robiony robiona szyte szyty szyta tkane malowane "
+    "zdobione wykonane wykonany dziergane dziergany kute lepione rzezbione",
+    "pt": "feit cozid colhid moid torrad said espremid apanhad pescad cortad assad prensad pintad lavad amassad",
+}
+"""What goods have just been, folded; in Spanish and Portuguese without the ending."""
+_ENOUGH = "gott god sott salt starkt mjukt stort langt varmt mycket litet latt sotad skont surt"
+"""What is just right, in Swedish (lagom)."""
+
+
 def _any(words: str) -> str:
     return f"(?:{'|'.join(words.split())})"
 
@@ -78,13 +111,13 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:quality|comfort|nature|planet|earth|people|family|taste|flavou?r|safety|skin|fun|style|"
             r"function|health|"
             r"dogs?|cats?|pets?|baby|kids|coffee|tea|fit|freshness) (?:first|matters|always|above all)",
-            r"melts? in (?:the|your) .+",
+            r"melts? in (?:the|your) (?:mouth|hands?|oven|pan|middle|tongue)",
             r"(?:quality|goodness|comfort|flavour|taste) (?:that|which|inside|within)(?: .+)?",
             r"(?:just |tastes? |feels? |smells? |looks? )?like (?:home|homemade|new|grandma|granny|nan|mum|mom|nature)"
             r"(?: (?:made|makes|used to make|intended|cooking|baking))?",
             r"(?:as )?(?:good|soft|fresh|light|clean|bright|fluffy) as (?:new|can be|air|day|silk|a cloud|the day .+)",
             r"(?:walk|walking|sleep|float) on (?:air|clouds|a cloud)",
-            r"(?:straight|fresh|direct|hot) (?:from|out of|off) (?:the|our|your) .+",
+            rf"(?:straight|fresh|direct|hot) (?:from|out of|off) (?:the|our|your) {_any(_FROM['en'])}",
             r"(?:always|ever|forever) "
             r"(?:sharp|fresh|warm|dry|cool|soft|clean|bright|ready|tasty|comfy|cosy|cozy|clear|crisp|new)",
             r"(?:stay|keep|get|go|look|sleep|eat|drink) "
@@ -103,11 +136,15 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r".+ (?:macht|machen|bringt) (?:spa|spass|glucklich|freude|lust)", r"(?:zeit|platz|raum|luft) fur .+",
             r"(?:genie|geniess|geniesse|genieen|entdecke|erlebe|spure|probiere|gonn) (?:den|die|das|dir|sie) .+",
             r"(?:nie wieder|nie mehr|schluss mit|endlich|immer wieder) .+",
-            r"fur (?:die|den|das|ihre|deine|jeden|alle) \w+ .+", r"qualitat (?:die|aus|von|fur|zum|mit) .+",
+            r"fur (?:ihre|deine|jeden|alle) \w+ .+", r"qualitat (?:die|aus|von|fur|zum|mit) .+",
             r"(?:wie|fast wie|genau wie) (?:hausgemacht|selbstgemacht|selbst gemacht|neu|fruher|daheim|zu hause|"
-            r"bei oma|bei mutti|bei muttern|bei mama|von oma|von hand|vom .+|aus .+|im .+|am ersten tag)",
-            r"(?:direkt|frisch|gerade) (?:vom|von|aus|gebacken|gerostet|gepresst|gemahlen|geerntet)(?: .+)?",
-            r"nach (?:omas|grossmutters|altem|alter|bester|traditionellem) .+",
+            r"bei oma|bei mutti|bei muttern|bei mama|von oma|von hand|am ersten tag|"
+            r"im (?:hotel|restaurant|urlaub|cafe)|"
+            rf"(?:vom|aus dem|aus der) {_any(_FROM['de'])})",
+            rf"(?:direkt|frisch|gerade) (?:vom|von|aus)(?: der| dem| den| unserem)? {_any(_FROM['de'])}",
+            r"(?:frisch|gerade) (?:gebacken|gerostet|gepresst|gemahlen|geerntet|gezapft|gemacht|gekocht)",
+            r"nach (?:omas|grossmutters|altem|alter|bester|traditionellem|traditioneller) "
+            r"(?:rezept|rezeptur|art|tradition|brauch|sitte|handwerkskunst|verfahren|hausrezept|familienrezept)",
             r"zum (?:mitnehmen|verschenken|teilen|naschen|geniessen|wohlfuhlen|selbermachen|ausprobieren|"
             r"dahinschmelzen)",
         ),
@@ -116,25 +153,29 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:tout )?simplement .+", r"(?:l )?art de .+",
             r"le (?:gout|plaisir|meilleur|bonheur|secret) (?:de|du|des|d) .+",
             r"pour (?:la vie|toujours|vous|tous|toi)", r"(?:mieux|bien) vivre(?: .+)?", r"plus qu(?:e|un|une)? .+",
-            r"rien que .+", r"(?:que|du) bonheur", r"pour (?:les|tous|toutes|vos|votre|ceux|celles|mieux|bien) .+",
+            r"rien que .+", r"(?:que|du) bonheur", r"pour (?:tous|toutes|vos|votre|ceux|celles|mieux|bien) .+",
             r"(?:prenez|offrez|savourez|goutez|decouvrez|profitez|osez|vivez|retrouvez|partagez|prends|savoure) .+",
             r".+ (?:pour tous|pour toute la famille|comme (?:a la maison|autrefois|jamais))",
             r"(?:fini|finies|adieu) les .+",
-            r"comme (?:neuf|neuve|a la maison|chez \w+|autrefois|avant|fait maison|un pro)",
-            r"(?:tout droit|directement|tout frais|tout juste|fraichement) \w+(?: .+)?",
+            r"comme (?:neuf|neuve|a la maison|chez (?:mamie|maman|soi|nous|grand mere|papi|"
+            r"le boulanger)|autrefois|avant|fait maison|un pro)",
+            rf"(?:tout |tout juste |fraichement ){_any(_FRESHLY['fr'])}",
+            rf"(?:tout droit|directement|frais|tout frais) (?:du|de la|de l|des|de nos|sorti du) {_any(_FROM['fr'])}",
             r"(?:la )?qualite (?:qui|que) .+",
             r"a (?:emporter|l ancienne|partager|offrir|croquer|tartiner|boire|deguster)",
         ),
         "es": (
             r"hech[oa]s? (?:con|para) .+", r"con (?:amor|carino|pasion)", r"porque .+", r"simplemente .+",
             r"el (?:arte|sabor|placer|gusto|secreto) de .+", r"para (?:ti|siempre|todos|toda la vida)",
-            r"mas que un[ao]? .+", r"(?:lo|el|la) mejor(?: .+)?", r"vive .+",
+            r"mas que un[ao]? .+", r"(?:lo|el|la) mejor(?: .+)?",
+            r"vive (?:mas|mejor|bien|sano|sana|la vida|el momento|el sabor|cada|a tu) ?.*",
             r"(?:disfruta|disfrute|descubre|saborea|siente|prueba|cuida|cuide|regala|dale|elige) .+",
-            r"para (?:los|las|tu|tus|toda|todas|cada|quien|quienes) .+", r".+ (?:de siempre|de verdad|como en casa)",
+            r"para (?:tu|tus|toda|todas|cada|quien|quienes) .+", r".+ (?:de siempre|de verdad|como en casa)",
             r"como (?:nuevo|nueva|nuevos|en casa|hecho en casa|de casa|antes|antano|los de antes|siempre|la abuela)",
-            r"(?:recien|acabad[oa] de) (?:hech|hornead|cogid|molid|tostad|salid|pintad|exprimid|"
-            r"recolectad)?\w*(?: .+)?",
-            r"(?:directo|directamente|fresco) (?:del|de la|de) .+", r"(?:la )?calidad que .+",
+            rf"(?:recien|acabad[oa] de) (?:{_any(_FRESHLY['es'])}[oa]s?|hacer|hornear|coger|moler|tostar|"
+            r"salir|exprimir)(?: en casa| hoy)?",
+            rf"(?:directo|directamente|fresco) (?:del|de la|de|de nuestra|de nuestro) {_any(_FROM['es'])}",
+            r"(?:la )?calidad que .+",
             r"(?:para|de) (?:llevar|compartir|regalar|picar|untar|usar y tirar)",
         ),
         "it": (
@@ -145,7 +186,7 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r".+ (?:di una volta|come a casa)",
             r"come (?:nuovo|nuova|una volta|a casa|fatt[oaie] in casa|la nonna|dalla nonna)",
             r"(?:appena|fresco) (?:fatto|fatta|sfornat[oaie]|colt[oaie]|macinat[oaie]|raccolt[oaie]|spremut[oaie])",
-            r"(?:direttamente|dritto|fresco) (?:dal|dalla|da) .+", r"(?:la )?qualita che .+",
+            rf"(?:direttamente|dritto|fresco) (?:dal|dalla|dai|dall) ?{_any(_FROM['it'])}", r"(?:la )?qualita che .+",
             r"da (?:asporto|condividere|regalare|spalmare|portare via)", r"pront[oaie] (?:da|per|all) ?.+",
             r"per (?:chi|tutta|ogni|i tuoi|le tue|la tua|il tuo) .+",
         ),
@@ -155,7 +196,7 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"(?:geniet|proef|ontdek|voel|beleef) (?:van|de|het|je|elke) .+", r"lekker \w+",
             r"(?:nooit meer|tijd voor) .+",
             r"(?:net als|net zoals|zoals) (?:thuis|vroeger|oma|bij oma|nieuw|mama|toen|zelfgemaakt)",
-            r"kant en klaar", r"(?:vers|direct|recht|rechtstreeks) (?:van|uit) (?:de|het|onze|t) .+",
+            r"kant en klaar", rf"(?:vers|direct|recht|rechtstreeks) (?:van|uit) (?:de|het|onze|t) {_any(_FROM['nl'])}",
             r"kwaliteit die .+",
             r"om (?:mee te nemen|te delen|te geven|van te smullen)",
             r"voor (?:jouw|uw|elke|ieder|iedere|wie|alle) .+",
@@ -166,23 +207,29 @@ def _formulas() -> tuple[tuple[str, re.Pattern[str]], ...]:
             r"helt enkelt .+", r"for (?:livet|dig|alla)", r"det basta(?: .+)?", r"mer an .+",
             r"sa (?:gott|mjukt|enkelt)",
             r"(?:precis )?(?:som|smakar som) (?:hemma|hemlagat|hemgjort|hembakat|ny|nytt|mormors|forr|i gamla tider)",
-            r"lagom \w+", r"kvalitet (?:som|i) .+", r"(?:direkt|farskt|nyss) (?:fran|ur) .+", r"att ta med(?: .+)?",
+            rf"lagom {_any(_ENOUGH)}", r"kvalitet (?:som|i) .+",
+            rf"(?:direkt|farskt|nyss) (?:fran|ur) {_any(_FROM['sv'])}", r"att ta med(?: .+)?",
         ),
         "pl": (
             r"(?:poczuj|odkryj|zasmakuj|sprobuj|ciesz sie) .+", r"dla (?:twojej|twojego|calej|kazdej) .+",
             r"(?:z miloscia|z pasja|z sercem)(?: .+)?", r"po prostu .+", r"dla (?:ciebie|kazdego|wszystkich)(?: .+)?",
             r"bo .+ .+", r"(?:smak|radosc|sztuka) \w+", r"stworzone .+", r"wiecej niz .+", r"najlepsz[eya](?: .+)?",
             r"jak (?:u mamy|u babci|domow[eya]|now[eya]|dawniej|w domu|z domu|kiedys)",
-            r"(?:prosto|wprost) (?:z|ze|od) .+",
-            r"(?:swiezo|recznie) \w+", r"jakosc (?:ktora|na) .+", r"na (?:wynos|prezent|kazdy dzien|co dzien)",
+            rf"(?:prosto|wprost) (?:z|ze|od) {_any(_FROM['pl'])}",
+            rf"(?:swiezo|recznie) {_any(_FRESHLY['pl'])}", r"jakosc (?:ktora|na) .+",
+            r"na (?:wynos|prezent|kazdy dzien|co dzien)",
         ),
         "pt": (
             r"feit[oa]s? (?:com|para|a mao)(?: .+)?", r"com (?:amor|carinho|paixao)", r"porque .+", r"simplesmente .+",
             r"a arte (?:de|do|da) .+", r"(?:o|a) (?:sabor|gosto|prazer|segredo|melhor) (?:de|do|da|dos|das) .+",
             r"para (?:ti|voce|sempre|todos|toda a vida|toda a familia)", r"mais (?:do )?que um[a]? .+",
-            r"como (?:novo|nova|antigamente|em casa|feito em casa|a avo|da avo|antes)", r"acabad[oa] de .+",
-            r"(?:recem|acabado) \w+", r"(?:direto|diretamente|fresco) (?:do|da|de) .+", r"(?:a )?qualidade que .+",
-            r"(?:desfruta|descobre|saboreia|sente|prova|cuida|vive|escolhe|oferece) .+", r".+ (?:de sempre|a serio)",
+            r"como (?:novo|nova|antigamente|em casa|feito em casa|a avo|da avo|antes)",
+            r"acabad[oa] de (?:fazer|sair|cozer|colher|moer|torrar|espremer|assar)",
+            rf"recem {_any(_FRESHLY['pt'])}[oa]s?",
+            rf"(?:direto|diretamente|fresco) (?:do|da|de) {_any(_FROM['pt'])}", r"(?:a )?qualidade que .+",
+            r"(?:desfruta|descobre|saboreia|sente|prova|cuida|vive|escolhe|oferece) "
+            r"(?:o|a|os|as|do|da|cada|mais|melhor) .+",
+            r".+ (?:de sempre|a serio)",
             r"(?:para|de) (?:levar|partilhar|oferecer|barrar)",
         ),
     }  # fmt: skip

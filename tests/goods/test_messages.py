@@ -6,7 +6,7 @@ from __future__ import annotations
 import pytest
 
 from namescreen.goods import Distinctiveness, distinctiveness
-from namescreen.goods.slogans import message_in
+from namescreen.goods.slogans import message_in, slogan_in
 from namescreen.goods.words import plain_words
 
 
@@ -50,3 +50,19 @@ def test_a_date_of_founding_is_what_any_house_may_say(name: str, goods: str, mar
 def test_a_superlative_says_what_its_adjective_says(name: str, market: str) -> None:
     """Very soft; a dictionary has the adjective alone."""
     assert category(name, "bath towels", market) in ("generic", "descriptive")
+
+
+@pytest.mark.parametrize(
+    ("name", "language"),
+    [
+        ("Fresh from the Oven", "en"), ("Melts in the Mouth", "en"), ("Frisch vom Hof", "de"),
+        ("Nach altem Rezept", "de"), ("Fraîchement Moulu", "fr"), ("Recién Molido", "es"), ("Fresco dal Forno", "it"),
+        ("Vers van de Boer", "nl"), ("Lagom Sött", "sv"), ("Świeżo Mielona", "pl"), ("Recém Colhido", "pt"),
+        ("Fresh from the Comet", ""), ("Melt in the Moon", ""), ("Frisch vom Mars", ""), ("Nach alter Eule", ""),
+        ("Fraîchement Loup", ""), ("Tout Droit Otter", ""), ("Recién Lobo", ""), ("Vive Raposa", ""),
+        ("Fresco dal Vulcano", ""), ("Recht van de Maan", ""), ("Lagom Varg", ""), ("Świeżo Sowa", ""),
+        ("Recém Raposa", ""), ("Acabado de Luar", ""), ("Descobre Lua", ""), ("Comme chez Corbeau", ""),
+    ],
+)  # fmt: skip
+def test_a_formula_ends_in_a_quality_or_where_goods_come_from(name: str, language: str) -> None:
+    assert slogan_in(plain_words(name)) == language
