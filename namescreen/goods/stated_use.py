@@ -42,8 +42,8 @@ _WHEN = {
 """What stands before the act or meal at which goods are used."""
 _BETWEEN = frozenset(
     "of the a an my your our der die das den dem des ein eine le la les l un une de du d des el los las lo del il gli "
-    "i di da van della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu tus "
-    "su mi al na do for fur para per pour alla det en ett din ditt dina all every".split()
+    "i di da van della dell dei delle o os as do da dos das het een je jouw mon ma mes tes ton ta deine dein ihr tu "
+    "tus su mi al na do for fur para per pour alla det en ett din ditt dina all every".split()
 )
 """What may stand between."""
 _PEOPLE = frozenset(
@@ -109,6 +109,6 @@ def _is_use(english: str, goods: str, *, when: bool) -> bool:
     if is_use(english, goods) or (not when and base in _PEOPLE):
         return True
     found = judge_phrase(english, goods)
-    if found is None or found.evidence.kind is EvidenceKind.SORT:  # a king size makes no kings of its sleepers
+    if found is None or found.evidence.kind is EvidenceKind.SORT:  # a sort of the goods is no user
         return False
     return found.evidence.weight >= TIED and found.evidence.is_told
