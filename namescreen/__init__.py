@@ -9,7 +9,7 @@ from __future__ import annotations
 from .doors import lazy_door
 
 TYPE_CHECKING = False  # that of `typing`, whose import would be half of this one
-__version__ = "0.15.0"
+__version__ = "0.16.0"
 
 if TYPE_CHECKING:
     from .brief import Brief as Brief
