@@ -14,7 +14,7 @@ from namescreen.screening.crowd import says_little, shares_only
 GOODS = "bicycle panniers"
 MARKS = (
     ("WOLFDRIFT", GOODS, "live", "A"),
-    ("NORTH DRIFT", GOODS, "live", "B"),
+    ("MAPLE DRIFT", GOODS, "live", "B"),
     ("DRIFTER", GOODS, "live", "C"),
     ("DRIFTWOOD", GOODS, "live", "C"),
     ("SLOW DRIFT", GOODS, "dead", "D"),  # dead
@@ -59,7 +59,7 @@ def test_a_mark_that_shares_only_a_crowded_word_asks_for_a_little_less(tmp_path:
         found = screened(tmp_path, "Drift Harbour", rows).close_marks
         return {one.mark.text: one for one in found}  # type: ignore[union-attr]
 
-    crowded, alone = marks(MARKS)["NORTH DRIFT"], marks(MARKS[1:2])["NORTH DRIFT"]
+    crowded, alone = marks(MARKS)["MAPLE DRIFT"], marks(MARKS[1:2])["MAPLE DRIFT"]
     assert crowded.crowded
     assert crowded.concern == pytest.approx(CROWDED * alone.concern)
     assert not marks(MARKS)["HARBOUR LIGHTS"].crowded
