@@ -8,6 +8,8 @@ from hypothesis import strategies as st
 
 from namescreen.closeness import compare
 from namescreen.closeness.telling import ADDED, NOT_IDENTICAL, may_tell_less, telling_part
+from namescreen.closeness.territory_words import _LANDS
+from namescreen.lexicon import kinds, lexicon
 from namescreen.text import parse
 
 LAMPS = "brass desk lamps; lamp shades"
@@ -68,7 +70,8 @@ def test_the_ending_of_a_domain_changes_next_to_nothing(domain: str) -> None:
 TERRITORIES = (
     "UK", "(UK) Ltd", "U.K.", "Ltd (Europe)", "Europe", "International", "Int'l Inc.", "Worldwide", "Global", "US",
     "USA", "North America Inc.", "Deutschland GmbH", "France SAS", "Nederland B.V.", "España", "S.p.A. Italia",
-    "Australia Pty Ltd", "United States of America", "Great Britain", "EMEA",
+    "Australia Pty Ltd", "United States of America", "Great Britain", "EMEA", "North Korea", "South Korea Ltd",
+    "Northern Ireland", "West Germany", "North Macedonia", "South East Asia", "Central Europe", "South Africa", "DACH",
 )  # fmt: skip
 """Where a business trades, as names of companies have it: Companies House leaves UK, GB, Great Britain and the like out
 of account at the end of a name where it asks whether two are the same (SI 2015/17, schedule 3; from memory)."""
@@ -90,6 +93,20 @@ def test_a_territory_of_business_changes_next_to_nothing(written: str, territory
 )  # fmt: skip
 def test_a_place_that_is_no_territory_stays_and_so_does_one_in_a_phrase(name: str) -> None:
     assert telling_part(name, "") == name
+
+
+@pytest.mark.parametrize(
+    "name", ["Treasure Island", "Kestrel Island", "Rhode Island", "Kestrel Rhode Island", "North Korea", "West Germany",
+             "North Macedonia", "Northern Europe", "Blaues Dach", "Tugboat Dach", "TUGBOAT DACH", "Tugboat New England"]
+)  # fmt: skip
+def test_a_word_besides_is_no_territory_and_a_land_is_never_cut_in_part(name: str) -> None:
+    assert telling_part(name, "") == name
+
+
+@pytest.mark.parametrize("land", sorted(_LANDS - {"americas", "european", "nordic", "nordics"}))
+def test_a_land_is_no_word_for_anything_else_first(land: str) -> None:
+    senses = lexicon().senses(land, labelled=False)
+    assert not senses or senses[0].domain == "noun.location" or "place" in kinds(land)
 
 
 def test_a_place_keeps_names_close_and_apart() -> None:
