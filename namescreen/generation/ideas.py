@@ -34,6 +34,7 @@ _PICTURE = 0.012  # how relevant a word whose picture pleases must be to stand i
 _LEAST = 0.1  # less relevant ideas are left out
 _SAID = 0.3  # what a word said in passing of the goods counts, beside its weight, for what an idea is apt for
 _GOODS = 0.25  # words of the goods describe: they may serve, but weigh little
+_ARRAYS = ("associations", "ties")  # of an idea: they follow from the rest and the brief
 
 
 class Idea(NamedTuple):
@@ -75,6 +76,19 @@ class Idea(NamedTuple):
     suited: float = 0.0
     promise: float = 0.0
     apt: float = 0.0
+
+    def __eq__(self, other: object) -> bool:
+        """Whether all but the arrays, which have no one answer, is the same."""
+        return isinstance(other, Idea) and self._plain() == other._plain()
+
+    def __ne__(self, other: object) -> bool:
+        return not self == other  # a tuple has its own
+
+    def __hash__(self) -> int:
+        return hash((self.kind, self.word))
+
+    def _plain(self) -> tuple[object, ...]:
+        return tuple(value for value, name in zip(self, self._fields, strict=True) if name not in _ARRAYS)
 
     @property
     def facts(self) -> Word:

@@ -197,3 +197,15 @@ def test_names_in_meanings_have_their_capitals() -> None:
 def test_what_one_subject_sees_in_a_phrase_is_not_told() -> None:
     """After the Rain, of mushrooms, stood so beside umbrellas too."""
     assert meaning_of("after the rain") == "the fresh hour"
+
+
+def test_ideas_are_compared_by_all_but_their_arrays() -> None:
+    def tern(weight: float, shared: float) -> Idea:
+        array = np.full(2, shared, np.float32)
+        return Idea("tern", "find", "a bird", array, "sea", weight, ties=array)
+
+    one, same, other = tern(0.5, 0.1), tern(0.5, 0.2), tern(0.6, 0.1)
+    assert [one == same, one != same, one == other, one != other] == [True, False, False, True]
+    assert [one in (other, same), one in (other,)] == [True, False]
+    assert {one: 1}[same] == 1
+    assert one != tuple(one)
