@@ -21,7 +21,7 @@ from .foreign_respelt import respelt_in
 from .grounds import ANY_LANGUAGE
 from .judged import Judged, Meaning
 from .native import DESCRIBES, LEAST_SURE, TOLD, by_doing, by_its_parts, is_native, told
-from .phrases import items, plain_words
+from .phrases import plain_words
 from .places import place_of
 from .proper_names import is_surname, is_trade_name
 from .qualities import is_praise, is_quality
@@ -30,7 +30,6 @@ from .spelt_by_ear import nearly_spelt_for, spelt_for
 from .trade_words import LONGEST_TERM, TradeTerm, label_term
 from .uses import used_abroad
 from .ware_names import ware_names
-from .wording import in_english
 from .words import runs
 
 __all__ = ["COMMON", "known_languages", "meanings", "read_by_law", "reading_in"]
@@ -128,12 +127,11 @@ def _as_respelt(word: str, goods: str, language: str) -> Meaning | None:
     English readers do not hear a word for them as well (Ruksak)."""
     if heard_word(word, goods):
         return None
-    if own := spelt_for(word, goods, language):
-        heads = [item.head for item in items(in_english(goods).english)]
-        return Meaning(heads[0], language, SURE_BY_EAR, written_for=own) if heads else None
-    near, english = nearly_spelt_for(word, goods, language)
-    if near and told(english, goods) >= TOLD:
-        return Meaning(english, language, SURE_BY_EAR, written_for=near)
+    own, english = spelt_for(word, goods, language)
+    if not own:
+        own, english = nearly_spelt_for(word, goods, language)
+    if own and told(english, goods) >= TOLD:
+        return Meaning(english, language, SURE_BY_EAR, written_for=own)
     found = [(told(one.english, goods), one, form) for form, one in respelt_in(word, language)]
     plainest = max(found, key=lambda each: (each[0], each[1].score, -each[1].english.count(" ")), default=None)
     plainly, best, form = plainest or (0.0, None, "")

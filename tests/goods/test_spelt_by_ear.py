@@ -1,6 +1,5 @@
-"""Spellings by ear of the goods' own words, and words without their vowels: TMEP 1209.03(j), EUTMR Article "
-"7(1)(c); from
-memory. The names are our own."""
+"""Spellings by ear of the goods' own words, and words without their vowels: TMEP 1209.03(j), EUTMR Article 7(1)(c);
+from memory. The names are our own."""
 
 from __future__ import annotations
 
@@ -11,21 +10,46 @@ from namescreen.goods.spelt_by_ear import is_nearly, key, nearly_spelt_for, spel
 
 
 @pytest.mark.parametrize(
-    ("word", "other"),
-    [("kafi", "kaffie"), ("zeife", "seife"), ("fryschkase", "frischkase"), ("koffee", "coffie"), ("naturo", "natur")],
-)
-def test_two_spellings_of_one_sound_have_one_key(word: str, other: str) -> None:
-    assert key(word) == key(other)
+    ("word", "other", "language"),
+    [("kafi", "kaffie", "nl"), ("zeife", "seife", "de"), ("fryschkase", "frischkase", "de"), ("kertz", "kerze", "de"),
+     ("tschau", "chau", "pt"), ("ilo", "hilo", "es"), ("kiesa", "chiesa", "it"), ("wase", "vase", "de")],
+)  # fmt: skip
+def test_two_spellings_of_one_sound_have_one_key(word: str, other: str, language: str) -> None:
+    ways = {key(word, language), key(word, language).replace("C", "S")}
+    assert key(other, language) in ways
+
+
+@pytest.mark.parametrize(
+    ("word", "other", "language"),
+    [("ose", "hose", "de"), ("naturo", "natur", "de"), ("vila", "villo", "it"), ("sox", "soch", "de"),
+     ("buch", "busch", "de"), ("kaso", "kase", "es")],
+)  # fmt: skip
+def test_what_a_language_tells_apart_has_two(word: str, other: str, language: str) -> None:
+    assert key(word, language) != key(other, language)
 
 
 def test_other_words_have_other_keys() -> None:
-    assert len({key(word) for word in ("leather", "lantern", "candle", "kettle", "towel", "table")}) == 6
+    assert len({key(word, "") for word in ("leather", "lantern", "candle", "kettle", "towel", "table")}) == 6
 
 
 def test_a_strange_word_is_one_for_the_goods_as_they_are_stated_or_called() -> None:
-    assert spelt_for("kfe", "café en grains", "fr") == "cafe"
-    assert spelt_for("xokolat", "chocolate", "es") == "chocolate"
-    assert spelt_for("zelkova", "chocolate", "es") == ""
+    assert spelt_for("kfe", "café en grains", "fr") == ("cafe", "coffee")
+    assert nearly_spelt_for("xokolat", "chocolate", "es") == ("chocolate", "chocolate")
+    assert spelt_for("zelkova", "chocolate", "es") == ("", "")
+    assert spelt_for("lahna", "wool blankets", "es") == ("lana", "wool")
+
+
+@pytest.mark.parametrize(
+    ("word", "goods"),
+    [("myt", "candles with wax"), ("vitt", "lamps with shades"), ("wor", "mats for dogs"), ("huzo", "hats"),
+     ("vull", "wool scarves"), ("osso", "hose"), ("mako", "mugs"), ("rozo", "rose jam")],
+)  # fmt: skip
+def test_small_words_short_ones_and_another_vowel_are_none(word: str, goods: str) -> None:
+    languages = ("de", "es", "fr", "it", "nl", "pl", "sv")
+    assert {spelt_for(word, goods, language) for language in languages} == {("", "")}
+
+
+def test_vowels_left_out() -> None:
     assert without_vowels("lthr", ("large", "leather"), ()) == "leather"
     assert without_vowels("tlb", ("table",), ()) == without_vowels("lather", ("leather",), ()) == ""
 
