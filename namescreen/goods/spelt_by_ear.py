@@ -138,7 +138,7 @@ def nearly_spelt_for(word: str, goods: str, language: str) -> tuple[str, str]:
 
 def is_nearly(word: str, other: str) -> bool:
     """Whether two folded words are one as heard, but for the ending or a letter or two (aquarelle, acquerello)."""
-    stems = _stem(word), _stem(other)
+    stems = _stem(word, ""), _stem(other, "")
     return min(map(len, stems)) >= SHORTEST_STEM and _errors(*stems) <= 2
 
 
