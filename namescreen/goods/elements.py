@@ -15,7 +15,7 @@ from functools import lru_cache
 from ..lexicon import kinds, lexicon
 from ..lexicon.language_codes import language_name
 from ..territories import languages_of, law_of, understood_in
-from .description import EvidenceKind, describe_in_conflict
+from .description import Evidence, EvidenceKind, describe_in_conflict
 from .evidence import read
 from .foreign import COMMON, SURE, reading_in
 from .grounds import TRANSLATING
@@ -24,12 +24,17 @@ from .name_kinds import is_praise
 from .places import place_of
 from .qualities import is_praise as is_praise_in
 from .renown import known_in
+from .trade_words import ORDINARY, SORT
 from .understood import is_understood
 
 __all__ = ["Element", "Weak", "element", "weakest"]
 
 DESCRIBES = 0.5
 """How plainly a word describes goods from which it is called descriptive of them (`goods.description`). Ours."""
+
+
+NEARBY = SORT * ORDINARY
+"""The most that labels of another ware make a word say of the goods: a hint at these, which weakens no mark."""
 
 
 class Weak(IntEnum):
@@ -89,7 +94,7 @@ def _in_own_words(one: Judged, language: str, market: str, goods: str) -> Elemen
     if one.evidence.kind is EvidenceKind.PLACE:
         known = place_of(one.meaning.english) is None or known_in(one.meaning.english, market, goods)
         return Element(Weak.PLACE, language) if known else None
-    if one.evidence.weight < DESCRIBES:
+    if _only_hints(one.evidence):
         return None
     return Element(Weak.NAMES if one.evidence.names_goods else Weak.DESCRIBES, language)
 
@@ -98,11 +103,17 @@ def _in_english(word: str, goods: str, market: str) -> Element | None:
     told = describe_in_conflict(word, goods)
     if told.kind is EvidenceKind.PLACE:
         return Element(Weak.PLACE) if not market or known_in(word, market, goods) else None
-    if told.weight < DESCRIBES or (market and not is_understood(read(word, goods, {}, surnames=False), market)):
+    if _only_hints(told) or (market and not is_understood(read(word, goods, {}, surnames=False), market)):
         return None
     if told.names_goods:
         return Element(Weak.NAMES)
     return Element(Weak.PRAISE if "laudatory" in kinds(word) else Weak.DESCRIBES)
+
+
+def _only_hints(told: Evidence) -> bool:
+    """Whether a word says no more of the goods than that it is said of a neighbouring ware (vinegar, for mustard)."""
+    nearby = told.kind is EvidenceKind.TERM and told.weight <= NEARBY and not told.names_goods
+    return told.weight < DESCRIBES or nearby
 
 
 def weakest(words: Iterable[str], goods: str, market: str = "") -> Element | None:

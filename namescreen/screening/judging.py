@@ -74,8 +74,9 @@ def judged(name: str, near: Near, goods: str, markets: tuple[str, ...], today: s
 
     def as_seen(one: InMarket) -> InMarket:
         alone = common if weak.get(one.market) is not None else None
-        credited = not lapsed and _credited(whole, mark, closeness, alone, goods, one.market)
-        beside = alone is not None and not alone.mark_is_weak(goods, one.market)
+        names = alone is not None and alone.only_names(weak.get(one.market))
+        credited = not (lapsed or names) and _credited(whole, mark, closeness, alone, goods, one.market)
+        beside = names or (alone is not None and not alone.mark_is_weak(goods, one.market))
         return replace(one, descriptive=alone is not None, credited=credited, beside=beside)
 
     return as_heard_where(found, name, said, language, markets, as_seen)

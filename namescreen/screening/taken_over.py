@@ -139,7 +139,12 @@ def _rest(words: tuple[str, ...], common: str) -> tuple[str, ...]:
 def _told(
     common: str, added: tuple[str, ...], left_out: tuple[str, ...], by_mark: bool, mark: Mark, goods: str
 ) -> TakenOver:
-    plain = tuple(word for word in added if says_little(word, goods) or (by_mark and says_little(word, mark.goods)))
+    markets = mark.territories
+    plain = tuple(
+        word
+        for word in added
+        if says_little(word, goods) or (by_mark and says_little(word, mark.goods)) or _names_goods(word, goods, markets)
+    )
     places = tuple(word for word in added if word not in plain and _is_place(word, goods, mark.territories))
     called = house_words(mark.owner, common) if by_mark and _JOINING.isdisjoint(added) else ()  # two joined are equals
     house = tuple(word for word in called if word in added and word not in (*plain, *places))
@@ -147,6 +152,14 @@ def _told(
     second = tuple(word for word in left if _is_second_name(word, common, joined=not _JOINING.isdisjoint(added)))
     further = tuple(word for word in left if word not in second)
     return TakenOver(common, by_mark, plain, house, further, left_out, second, places)
+
+
+def _names_goods(word: str, goods: str, markets: Sequence[str]) -> bool:
+    """Whether a word that is added names the goods to the buyers of each of some markets, in whatever language."""
+    from ..goods import Weak, element
+
+    found = [element(word, goods, market) for market in markets] if goods else []
+    return bool(found) and all(one is not None and one.weak is Weak.NAMES for one in found)
 
 
 def _is_place(word: str, goods: str, markets: Sequence[str]) -> bool:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from ..lexicon import kinds
 from ..plain_text import some
 from ..policy import STEPS
 from ..text import parse
@@ -54,6 +55,16 @@ class Common:
     def is_all_of_one(self) -> bool:
         """Whether it is all that one of them says."""
         return not all(self.besides)
+
+    def only_names(self, found: Element | None) -> bool:
+        """Whether it only names the goods, and each of both has another word besides: whatever these other words say,
+        what all of the trade must write is no reason to take one for the other."""
+        from ..goods import Weak
+
+        def has_own(side: tuple[str, ...]) -> bool:
+            return any(len(word) >= SHORTEST and "function word" not in kinds(word) for word in side)
+
+        return found is not None and found.weak is Weak.NAMES and all(map(has_own, self.besides))
 
     def mark_is_weak(self, goods: str, market: str) -> bool:
         """Whether what the mark has besides is weak in a market too, so that it is registered for its words as a

@@ -160,3 +160,14 @@ def test_the_same_words_in_other_forms_or_turned_round_are_near(
     found = near(tmp_path, name, mark, office, MUGS)
     assert ("the same words of" in found.element) is told
     assert not told or found.level is Level.SERIOUS
+
+
+def test_a_mark_that_is_the_name_without_the_goods_is_graver_than_one_that_shares_the_goods(tmp_path: Path) -> None:
+    """A word that labels of vinegar have hints at mustard, and does not describe it; the word for the goods, in the
+    buyers' language, adds nothing (Thomson Life, C-120/04; from memory)."""
+    said = element("viva", "mustard", "ES")
+    assert said is None
+    own = near(tmp_path, "Senf Hecht", "HECHT", "DE", "mustard")
+    shared = near(tmp_path, "Senf Hecht", "SENF WERK", "DE", "mustard")
+    assert level_of(own.concern) is Level.SERIOUS
+    assert level_of(shared.concern) <= Level.MINOR
