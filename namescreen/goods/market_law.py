@@ -74,7 +74,8 @@ def by_each_law(
         if law in ANY_LANGUAGE:
             heard |= {one.language for one in barring if one.category == "generic"}
         first = _as_read_there([one for one in findings if one.language in heard], law, markets)
-        if first.language == "en" and first.category in CATEGORIES[:2] and not is_understood(readings["en"], law):
+        barred_so = first.language == "en" and first.category in CATEGORIES[:2]
+        if barred_so and (not is_understood(readings["en"], law) or _heard_by_chance(readings, worst)):
             strange = _partly_strange(first, readings["en"], law)
             known = (one for one in findings if one.language in heard and one.language != "en")
             first = min((strange, *known), key=lambda one: (CATEGORIES.index(one.category), one.score))
@@ -101,6 +102,17 @@ def by_each_law(
             one = replace(one, ground="little-known place", law=f"{law_on('place', law)}, if buyers know it")
         found.append(one)
     return found
+
+
+def _heard_by_chance(readings: Mapping[str, tuple[Judged, ...]], worst: LanguageFinding) -> bool:
+    """Whether a name of several words is barred in a language whose own words they all are, one of which English
+    readers only hear as a word of theirs (fein, fine): to them it is a foreign name."""
+    if not worst.meaning or worst.category not in CATEGORIES[:2]:
+        return False
+    own = {one.word for one in readings[worst.language] if one.meaning and one.meaning.sure >= SURE}
+    plain = readings["en"]
+    heard = [one for one in plain if one.heard or one.evidence.kind is EvidenceKind.HEARD]
+    return len(plain) > 1 and bool(heard) and all(one.word in own for one in heard)
 
 
 def _is_told_by_letters(one: Judged) -> bool:

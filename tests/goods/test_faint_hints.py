@@ -44,3 +44,13 @@ def test_no_name_is_worse_for_a_list_than_for_the_worst_of_its_items(name: str) 
     assert isinstance(whole, Distinctiveness)
     alone = [_found(name, item).category for item in PICKLES.split("; ")]
     assert (whole.category in BARRED) <= any(category in BARRED for category in alone)
+
+
+@pytest.mark.parametrize("name", ["Scharf & Fein", "Fein & Mild"])
+def test_two_words_of_one_language_bar_elsewhere_only_as_far_as_they_are_understood(name: str) -> None:
+    """What the buyers concerned understand counts (Court of Justice, C-421/04, Matratzen Concord; from memory), and a
+    word of another language is no misspelling of an English one."""
+    found = distinctiveness(name, "mustard; hot sauce", markets=("GB", "DE", "ES"))
+    assert isinstance(found, Distinctiveness)
+    stands = {one.market: one.category in BARRED for one in found.markets}
+    assert (stands["DE"], stands["GB"], stands["ES"]) == (True, False, False)
