@@ -130,7 +130,7 @@ def test_american_law_does_not_bar_what_only_evokes() -> None:
 @pytest.mark.parametrize(
     ("name", "goods", "sign"),
     [
-        ("Oak Block Works", "wooden building blocks made of ash and beech", "oak"),
+        ("Oak Otter", "wooden building blocks made of ash and beech", "oak"),
         ("Silk & Tide", "scarves of cotton", "silk"),
         ("Oak Block Works", "wooden toy building blocks", ""),
         ("Oak Block Works", "building blocks of oak and beech", ""),
@@ -142,6 +142,12 @@ def test_a_material_that_the_goods_contradict_is_asked_about(name: str, goods: s
     found = [one for one in protected_signs(name, goods, markets=["US", "DE", "GB"]) if one.kind == "material"]
     assert [one.sign for one in found] == ([sign] if sign else [])
     assert all(not one.serious and "mislead" in one.reason and "7(1)(g)" in one.reason for one in found)
+
+
+def test_a_false_material_with_nothing_of_its_own_beside_it_misleads() -> None:
+    """Lanham Act s. 2(a); TMEP 1203.02, from memory: the word for the goods and for a workshop leave nothing else."""
+    found = protected_signs("Oak Block Works", "wooden building blocks made of ash and beech", markets=["US", "GB"])
+    assert [(one.sign, one.serious) for one in found if one.kind == "material"] == [("oak", True)]
 
 
 def test_a_place_of_crafts_is_told_under_the_law_on_crafts() -> None:

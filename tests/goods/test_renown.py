@@ -70,7 +70,7 @@ def test_a_town_that_no_market_knows_bars_nothing() -> None:
 @pytest.mark.parametrize(
     ("name", "goods", "market", "language"),
     [
-        ("Schal", SCARVES, "DE", "de"),
+        ("Drachen", KITES, "DE", "de"),
         ("Cuchara", SPOONS, "ES", "es"),
         ("Sapone", SOAP, "IT", "it"),
         ("Latawiec", KITES, "PL", "pl"),
