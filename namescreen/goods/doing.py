@@ -18,7 +18,7 @@ from .phrases import Item, base_form
 from .purposes import is_use
 from .tells import EvidenceKind
 
-__all__ = ["DOERS", "OCCASIONS", "does"]
+__all__ = ["DOERS", "MIXED", "OCCASIONS", "does"]
 
 _REMOVERS = GUARDS | frozenset(
     "lifter eater releaser tamer remover vanisher begone buster chaser slayer zapper cleaner dissolver reducer "
@@ -76,7 +76,7 @@ _SIGHTS = frozenset(("noun.object", "noun.phenomenon"))
 catcher)."""
 _NEVER_TREATED = _SIGHTS | {"noun.animal", "noun.body"}
 _DONE = frozenset(("noun.act", "noun.person"))
-_MIXED = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
+MIXED = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
 """The Nice classes of goods that are made of stuffs mixed, whose terms are most often what they hold or smell of."""
 _IN_PLAY = frozenset("tamer chaser slayer".split())
 """Words for who masters beasts and men, said of the weather in play: a wind tamer; a frizz tamer is none."""
@@ -140,7 +140,7 @@ def _is_treated(word: str, goods: str, tie: EvidenceKind) -> bool:
     or sight, and nothing that they are made of, hold or smell of."""
     if word in said_of(goods)[0] or is_use(word, goods):
         return True
-    mixed = tie is EvidenceKind.TERM and bool(set(likely_classes(goods)[:1]) & _MIXED)
+    mixed = tie is EvidenceKind.TERM and bool(set(likely_classes(goods)[:1]) & MIXED)
     stuff = tie is EvidenceKind.MATERIAL or mixed
     return not stuff and not _is_thing(word, _NEVER_TREATED)
 

@@ -157,7 +157,7 @@ def without_vowels(word: str, describing: Iterable[str], own: Iterable[str]) -> 
     """The word that describes goods, or names them (`own`), which a folded word is without its vowels; "" if none."""
     if _VOWELS.search(word) or len(word) < LEAST_OWN:
         return ""
-    bones = _DOUBLE.sub(r"\1", word)
+    bones = skeleton(word)
     names = next((one for one in own if skeleton(one) == bones), "")
     if names or len(bones) < LEAST_BONES:
         return names

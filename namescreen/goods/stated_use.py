@@ -82,7 +82,7 @@ def _states_use(words: tuple[str, ...], goods: str, language: str) -> bool:
     whole = " ".join(rest)
     if len(rest) > 3 or not whole:
         return False
-    meant = _meant(whole, language) if len(rest) == 1 or _meant(whole, language) else ()
+    meant = _meant(whole, language)
     if meant:
         return any(_is_use(one, goods, when=when) for one in meant)
     each = [_meant(word, language) for word in rest]

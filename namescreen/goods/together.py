@@ -10,7 +10,7 @@ from ..lexicon import kinds, lexicon
 from .classification import likely_classes
 from .context import context
 from .description import DESCRIBES, Evidence, EvidenceKind, of_kind, says_what_is_kept_away
-from .doing import OCCASIONS, does
+from .doing import MIXED, OCCASIONS, does
 from .judged import WORD, Judged, as_told_nothing
 from .kept_off import GONE_AFTER, GONE_BEFORE, GUARDS, KEPT_OFF, LACKING, keep_off, may_lack
 from .phrases import base_form
@@ -52,15 +52,11 @@ SIZES = frozenset(
     "size grosse taille talla taglia maat storlek storrelse rozmiar koko velikost din iso en ansi bs".split()
 )
 """What a number or code of a size or standard comes after."""
-HOLDING = frozenset((3, 4, 5, 29, 30, 31, 32, 33, 34))
-"""The Nice classes of goods that are made of stuffs mixed."""
 STATES = frozenset(("noun.state", "noun.phenomenon", "noun.process", "noun.event"))
 """What dictionaries call what may befall goods, after "anti"."""
 _OF_ANY = frozenset(("number", "laudatory", "generic head", "quality", "colour"))
 TIED = 0.5
 """How plainly a stuff must be said of the goods for its form to be said of them as well; chosen, not fitted."""
-
-
 DOING = Evidence(0.8, "says together what the goods do", kind=EvidenceKind.PURPOSE, section=DESCRIBES)
 """What a thing and who or what does something with it say; as a use does. Chosen, not fitted."""
 HOLDERS = frozenset(
@@ -134,7 +130,7 @@ def _of_pairs(judged: tuple[Judged, ...], goods: str) -> Iterator[tuple[int, Evi
         if second.word in AT_LARGE and first.evidence.kind in (EvidenceKind.TERM, EvidenceKind.MATERIAL):
             yield at + 1, first.evidence._replace(names_goods=False)
         held = first.evidence.weight >= TIED and first.evidence.kind is not EvidenceKind.PLACE
-        if second.word in FORMS and held and set(likely_classes(goods)[:1]) & HOLDING:
+        if second.word in FORMS and held and set(likely_classes(goods)[:1]) & MIXED:
             yield at + 1, first.evidence._replace(names_goods=False)
 
 

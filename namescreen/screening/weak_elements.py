@@ -92,9 +92,10 @@ def common_to_both(name: str, mark: str) -> Common | None:
     yours = _as_written((other.letters for _, other in pairs), whole)
     if not mine or parse(name).letters == parse(mark).letters:
         return None
+    shared = {one.letters for one, _ in pairs}, {other.letters for _, other in pairs}
     besides = (
-        tuple(one.letters for one in ours if one.letters not in {each.letters for each, _ in pairs}),
-        tuple(one.letters for one in theirs if one.letters not in {each.letters for _, each in pairs}),
+        tuple(one.letters for one in ours if one.letters not in shared[0]),
+        tuple(one.letters for one in theirs if one.letters not in shared[1]),
     )
     rest = [" ".join(side) for side in besides]
     if all(rest) and score(*map(features, rest)).overall >= LEAST_ALIKE:
